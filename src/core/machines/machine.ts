@@ -1,0 +1,94 @@
+import type { Diagnostic, Facts, Place } from '../diagnostics/diagnostic.ts';
+import type { Fields, Filled } from '../description/fields.ts';
+import type { Drawing } from '../description/drawing.ts';
+import type { NotDefined } from '../description/not-defined.ts';
+import type { Caution, Step } from '../description/step.ts';
+import type { WorkingLine } from '../description/working.ts';
+import type { Asked, Balance } from '../statics/balance.ts';
+import type { Measured } from '../uncertainty/measured.ts';
+import type { At } from '../uncertainty/propagate.ts';
+
+/**
+ * A machine set up on a table: what is discrete about it (`kind`, holes, choices) stands beside
+ * `inputs`, every number of it with what is not known about that number.
+ */
+export interface Station {
+  readonly machine: string;
+  readonly inputs: Readonly<Record<string, Measured>>;
+}
+
+/** A part of the kit as a machine receives it: its mark and its checked fields. */
+export interface Part {
+  readonly mark: string;
+  readonly kind: string;
+  readonly fields: Filled;
+}
+
+/** A kind of part that can stand in a kit file. */
+export interface PartKind {
+  readonly kind: string;
+  /** What it is, as a sentence key. */
+  readonly meaning: string;
+  readonly fields: Fields;
+}
+
+/** What a setup of this machine is made from: parts by slot, and the setup's own fields. */
+export interface Preparation {
+  readonly parts: Readonly<Record<string, Part>>;
+  readonly fields: Filled;
+  /** Place of a setup field, for diagnostics; `null` is the setup itself. */
+  readonly place: (field: string | null) => Place;
+  /** Place of a field of the part in a slot. */
+  readonly partPlace: (slot: string, field: string | null) => Place;
+}
+
+/** A slot of a setup: which kinds of part can fill it. */
+export interface Slot {
+  readonly kinds: readonly string[];
+  readonly optional?: true;
+}
+
+export type Made<S extends Station> =
+  | { readonly station: S; readonly diagnostics: readonly Diagnostic[] }
+  | { readonly station: null; readonly diagnostics: readonly Diagnostic[] };
+
+/**
+ * The contract that every machine folder keeps. Key, advice, checks, cards, mistakes and challenge
+ * ask this and nothing else about a machine.
+ */
+export interface Machine<S extends Station = Station> {
+  readonly name: string;
+  /** Part kinds that only this machine uses; those that several use stand in `parts`. */
+  readonly partKinds: readonly PartKind[];
+  readonly slots: Readonly<Record<string, Slot>>;
+  readonly fields: Fields;
+  /** The checked maker: refuses what can't be built, with the number that shows it. */
+  readonly make: (preparation: Preparation) => Made<S>;
+  /** The laws: balance at the limit of motion, with friction. */
+  readonly balance: (station: S, at: At, asked: Asked) => Balance | NotDefined;
+  /** The schoolbook's advantage: no friction, no dead weight, line without thickness. */
+  readonly idealAdvantage: (station: S, at: At) => Ideal | NotDefined;
+  /** Where the laws stop holding, as diagnostics with the number that shows it. */
+  readonly limits: (station: S, at: At, balance: Balance, place: Preparation['place']) => readonly Diagnostic[];
+  readonly mistakes: readonly UsualMistake<S>[];
+  readonly steps: (station: S) => readonly Step[];
+  readonly cautions: (station: S) => readonly Caution[];
+  readonly drawing: (station: S, at: At) => Drawing;
+  /** What the real machine has and the schoolbook leaves out, as sentence keys with facts, largest first is not needed. */
+  readonly differences: (station: S, at: At) => readonly { readonly key: string; readonly facts: Facts }[];
+}
+
+export interface Ideal {
+  /** Load over effort. */
+  readonly advantage: number;
+  readonly working: readonly WorkingLine[];
+}
+
+/** A named way the station is set up wrongly, as a changed station; `null` where it can't happen here. */
+export interface UsualMistake<S extends Station = Station> {
+  /** Sentence key: `lever.load-hole-out`. */
+  readonly code: string;
+  /** Share of readings, an assumption. */
+  readonly baseRate: number;
+  readonly change: (station: S) => S | null;
+}

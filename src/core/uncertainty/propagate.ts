@@ -1,0 +1,56 @@
+import type { Measured, Part, Unknown } from './measured.ts';
+
+/** Reads a measured value at some state of the unknowns: `at(mass)` is a plain number. */
+export type At = <Q extends number>(value: Measured<Q>) => Q;
+
+/** Every unknown at its best value. */
+export const atBest: At = (value) => value.value;
+
+/** One unknown moved by `shift` (SI of that unknown), all others at their best value. */
+export const atShifted =
+  (id: string, shift: number): At =>
+  <Q extends number>(value: Measured<Q>): Q => {
+    const part = value.parts.find((each) => each.unknown.id === id);
+    return part === undefined ? value.value : ((value.value + part.slope * shift) as Q);
+  };
+
+/**
+ * A law, evaluated at its best value, with the share of every unknown: the linear law of JCGM 100
+ * (5.1.2) with each product "sensitivity times standard uncertainty" found by moving that unknown
+ * by ± its own standard uncertainty (JCGM 100, 5.1.3, note 2). `null` where the law has no number.
+ *
+ * @example propagate((at) => at(length) * at(width), [length, width]).value // => 6
+ */
+export function propagate<Q extends number>(
+  law: (at: At) => Q | null,
+  inputs: readonly Measured[],
+): Measured<Q> | null {
+  const value = law(atBest);
+  if (value === null) return null;
+  const parts: Part[] = [];
+  for (const unknown of unknownsOf(inputs)) {
+    if (unknown.u === 0) continue;
+    const above = law(atShifted(unknown.id, unknown.u));
+    const below = law(atShifted(unknown.id, -unknown.u));
+    const slope = slopeOf(value, above, below, unknown.u);
+    if (slope !== 0) parts.push({ unknown, slope });
+  }
+  return { value, parts };
+}
+
+/** The distinct unknowns behind some values, in order of first mention. */
+export function unknownsOf(inputs: readonly Measured[]): readonly Unknown[] {
+  const byId = new Map<string, Unknown>();
+  for (const input of inputs)
+    for (const part of input.parts)
+      if (!byId.has(part.unknown.id)) byId.set(part.unknown.id, part.unknown);
+  return [...byId.values()];
+}
+
+/** Where the law ends on one side, the other side alone is used. */
+function slopeOf(value: number, above: number | null, below: number | null, u: number): number {
+  if (above !== null && below !== null) return (above - below) / (2 * u);
+  if (above !== null) return (above - value) / u;
+  if (below !== null) return (value - below) / u;
+  return 0;
+}
