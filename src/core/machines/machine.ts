@@ -1,9 +1,9 @@
-import type { Diagnostic, Facts, Place } from '../diagnostics/diagnostic.ts';
-import type { Fields, Filled } from '../description/fields.ts';
 import type { Drawing } from '../description/drawing.ts';
+import type { Fields, Filled } from '../description/fields.ts';
 import type { NotDefined } from '../description/not-defined.ts';
 import type { Caution, Step } from '../description/step.ts';
 import type { WorkingLine } from '../description/working.ts';
+import type { Diagnostic, Facts, Place } from '../diagnostics/diagnostic.ts';
 import type { Asked, Balance } from '../statics/balance.ts';
 import type { Measured } from '../uncertainty/measured.ts';
 import type { At } from '../uncertainty/propagate.ts';
@@ -69,13 +69,25 @@ export interface Machine<S extends Station = Station> {
   /** The schoolbook's advantage: no friction, no dead weight, line without thickness. */
   readonly idealAdvantage: (station: S, at: At) => Ideal | NotDefined;
   /** Where the laws stop holding, as diagnostics with the number that shows it. */
-  readonly limits: (station: S, at: At, balance: Balance, place: Preparation['place']) => readonly Diagnostic[];
+  readonly limits: (
+    station: S,
+    at: At,
+    balance: Balance,
+    place: Preparation['place'],
+  ) => readonly Diagnostic[];
   readonly mistakes: readonly UsualMistake<S>[];
   readonly steps: (station: S) => readonly Step[];
   readonly cautions: (station: S) => readonly Caution[];
   readonly drawing: (station: S, at: At) => Drawing;
   /** What the real machine has and the schoolbook leaves out, as sentence keys with facts, largest first is not needed. */
   readonly differences: (station: S, at: At) => readonly { readonly key: string; readonly facts: Facts }[];
+}
+
+/** A count of turns, or a length in metres. */
+export interface Tally {
+  readonly what: 'turns' | 'travel';
+  readonly value: number;
+  readonly working: readonly WorkingLine[];
 }
 
 export interface Ideal {

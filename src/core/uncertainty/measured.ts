@@ -38,7 +38,10 @@ export const COVERAGE_95 = 1.96;
  *
  * @example standardUncertainty(exactly(3)) // => 0
  */
-export const exactly = <Q extends number>(value: Q): Measured<Q> => ({ value, parts: [] });
+export const exactly = <Q extends number>(value: Q): Measured<Q> => ({
+  value,
+  parts: [],
+});
 
 /**
  * A value with one unknown of its own.
@@ -73,7 +76,10 @@ export const between = <Q extends number>(
 /** `factor` times a value, to another dimension where the caller says so. */
 export const times = <Q extends number>(value: Measured, factor: number): Measured<Q> => ({
   value: (value.value * factor) as Q,
-  parts: value.parts.map((part) => ({ unknown: part.unknown, slope: part.slope * factor })),
+  parts: value.parts.map((part) => ({
+    unknown: part.unknown,
+    slope: part.slope * factor,
+  })),
 });
 
 /**
@@ -82,7 +88,7 @@ export const times = <Q extends number>(value: Measured, factor: number): Measur
  * @example standardUncertainty(plus(x, times(x, -1))) // => 0
  */
 export const plus = <Q extends number>(...values: readonly Measured<Q>[]): Measured<Q> => ({
-  value: values.reduce((sum, each) => sum + each.value, 0) as Q,
+  value: values.reduce((sum, each) => sum + each.value, 0 as number) as Q,
   parts: gather(values.flatMap((each) => each.parts)),
 });
 

@@ -42,8 +42,7 @@ export function propagate<Q extends number>(
 export function unknownsOf(inputs: readonly Measured[]): readonly Unknown[] {
   const byId = new Map<string, Unknown>();
   for (const input of inputs)
-    for (const part of input.parts)
-      if (!byId.has(part.unknown.id)) byId.set(part.unknown.id, part.unknown);
+    for (const part of input.parts) if (!byId.has(part.unknown.id)) byId.set(part.unknown.id, part.unknown);
   return [...byId.values()];
 }
 

@@ -29,7 +29,11 @@ export interface Lever extends Station {
   readonly pullKeepsSquare: boolean;
   /** Hole positions from the left end, where the bar has holes; `holes` says which are used. */
   readonly holePositions: readonly Measured<Metres>[];
-  readonly holes: { readonly fulcrum?: number; readonly load?: number; readonly pull?: number };
+  readonly holes: {
+    readonly fulcrum?: number;
+    readonly load?: number;
+    readonly pull?: number;
+  };
 }
 
 /** Which of the three classes, decided by the order on the bar. */

@@ -1,0 +1,25 @@
+import type { Machine } from '../machine.ts';
+import { bar, fields, slots } from './fields.ts';
+import { balanceLever, idealAdvantage } from './lever.ts';
+import { limits } from './limits.ts';
+import { makeLever } from './make.ts';
+import { mistakes } from './mistakes.ts';
+import { cautions, differences, drawing, steps } from './paper.ts';
+import type { Lever } from './station.ts';
+
+/** The lever: three classes from geometry, a bar with weight, a pin with friction. */
+export const lever: Machine<Lever> = {
+  name: 'lever',
+  partKinds: [bar],
+  slots,
+  fields,
+  make: makeLever,
+  balance: balanceLever,
+  idealAdvantage,
+  limits,
+  mistakes,
+  steps,
+  cautions,
+  drawing,
+  differences,
+};
