@@ -1,0 +1,61 @@
+import { readdirSync, readFileSync } from 'node:fs';
+import { join, sep } from 'node:path';
+import type { Rolldown } from 'tsdown';
+
+export interface Notice {
+  readonly name: string;
+  readonly version: string;
+  readonly licence: string;
+  readonly text: string;
+}
+
+/**
+ * A bundler plugin: writes THIRD-PARTY-NOTICES beside the bundle, with the licence of every package
+ * of which code went into it. A package without a licence text stops the build.
+ */
+export function thirdPartyNotices(): Rolldown.Plugin {
+  return {
+    name: 'third-party-notices',
+    generateBundle(_options, bundle) {
+      const folders = new Set<string>();
+      for (const chunk of Object.values(bundle)) {
+        if (chunk.type !== 'chunk') continue;
+        for (const id of Object.keys(chunk.modules)) {
+          const folder = packageFolderOf(id);
+          if (folder !== null) folders.add(folder);
+        }
+      }
+      const notices = [...folders].map(noticeOf).sort((a, b) => (a.name < b.name ? -1 : 1));
+      this.emitFile({ type: 'asset', fileName: 'THIRD-PARTY-NOTICES', source: noticesText(notices) });
+    },
+  };
+}
+
+/** The folder of the package that a bundled module came from; `null` for our own source. */
+export function packageFolderOf(id: string): string | null {
+  const path = id.split('\0').join('').replace(/\?.*$/, '').split(sep).join('/');
+  return /^(.*\/node_modules\/(?:@[^/]+\/)?[^/]+)\//.exec(path)?.[1] ?? null;
+}
+
+/** Name, version, licence name and licence text of an installed package. */
+export function noticeOf(folder: string): Notice {
+  const manifest: { name: string; version: string; license?: string } = JSON.parse(
+    readFileSync(join(folder, 'package.json'), 'utf8'),
+  );
+  const file = readdirSync(folder).find((name) => /^(licen[sc]e|copying)(\.|$)/i.test(name));
+  if (file === undefined) throw new Error(`${manifest.name} is bundled but brings no licence text`);
+  return {
+    name: manifest.name,
+    version: manifest.version,
+    licence: manifest.license ?? 'see the text',
+    text: readFileSync(join(folder, file), 'utf8').replaceAll('\r\n', '\n').trim(),
+  };
+}
+
+export function noticesText(notices: readonly Notice[]): string {
+  const head =
+    'dist/handspike.js contains code of the packages below, each under the licence printed with it.';
+  const rule = '-'.repeat(72);
+  const parts = notices.map((each) => `${each.name} ${each.version} (${each.licence})\n\n${each.text}`);
+  return `${[head, ...parts].join(`\n\n${rule}\n\n`)}\n`;
+}
