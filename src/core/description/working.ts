@@ -3,7 +3,7 @@
  * can be recomputed by anyone from the numbers printed in it.
  *
  * Grammar of a formula: + - * / ^ ( ) , names, numbers, pi, and
- * sin cos tan asin acos atan sqrt exp ln abs min max hypot; angles in radians.
+ * sin cos tan asin acos atan sqrt exp ln abs min max hypot floor ceil; angles in radians.
  */
 export interface WorkingLine {
 	/** What the line finds, as a key of the sentences: `lever.effort`. */

@@ -1,9 +1,11 @@
 import type { Drawing } from '../description/drawing.ts';
 import type { Fields, Filled } from '../description/fields.ts';
 import type { NotDefined } from '../description/not-defined.ts';
+import type { Part, PartKind } from '../description/part.ts';
 import type { Caution, Step } from '../description/step.ts';
 import type { WorkingLine } from '../description/working.ts';
 import type { Diagnostic, Facts, Place } from '../diagnostics/diagnostic.ts';
+import type { Radians } from '../quantities/brands.ts';
 import type { Asked, Balance } from '../statics/balance.ts';
 import type { Measured } from '../uncertainty/measured.ts';
 import type { At } from '../uncertainty/propagate.ts';
@@ -15,21 +17,6 @@ import type { At } from '../uncertainty/propagate.ts';
 export interface Station {
   readonly machine: string;
   readonly inputs: Readonly<Record<string, Measured>>;
-}
-
-/** A part of the kit as a machine receives it: its mark and its checked fields. */
-export interface Part {
-  readonly mark: string;
-  readonly kind: string;
-  readonly fields: Filled;
-}
-
-/** A kind of part that can stand in a kit file. */
-export interface PartKind {
-  readonly kind: string;
-  /** What it is, as a sentence key. */
-  readonly meaning: string;
-  readonly fields: Fields;
 }
 
 /** What a setup of this machine is made from: parts by slot, and the setup's own fields. */
@@ -75,6 +62,8 @@ export interface Machine<S extends Station = Station> {
     balance: Balance,
     place: Preparation['place'],
   ) => readonly Diagnostic[];
+  /** Angle of the line of pull above the level, where a scale can pull along a slope. */
+  readonly slope?: (station: S, at: At) => Radians;
   readonly mistakes: readonly UsualMistake<S>[];
   readonly steps: (station: S) => readonly Step[];
   readonly cautions: (station: S) => readonly Caution[];
@@ -82,6 +71,8 @@ export interface Machine<S extends Station = Station> {
   /** What the real machine has and the schoolbook leaves out, as sentence keys with facts, largest first is not needed. */
   readonly differences: (station: S, at: At) => readonly { readonly key: string; readonly facts: Facts }[];
 }
+
+export type { Part, PartKind } from '../description/part.ts';
 
 /** A count of turns, or a length in metres. */
 export interface Tally {
