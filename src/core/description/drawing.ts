@@ -3,91 +3,91 @@
  * `documents` paints it; nothing here knows of pixels, colours or fonts.
  */
 export interface Drawing {
-	readonly shapes: readonly Shape[];
+  readonly shapes: readonly Shape[];
 }
 
 export type Point = readonly [x: number, y: number];
 
 export type Shape =
-	/** A solid body: bar, board, block, wedge. */
-	| {
-			readonly shape: "body";
-			readonly outline: readonly Point[];
-			readonly role: Role;
-	  }
-	| {
-			readonly shape: "wheel";
-			readonly centre: Point;
-			readonly radius: number;
-			readonly role: Role;
-	  }
-	/** A hole or peg position with its number on the apparatus. */
-	| {
-			readonly shape: "hole";
-			readonly centre: Point;
-			readonly radius: number;
-			readonly number?: number;
-			readonly used?: true;
-	  }
-	/** Cord, line or string. */
-	| { readonly shape: "line"; readonly path: readonly Point[] }
-	/** The table top, a floor or a fixed support. */
-	| { readonly shape: "ground"; readonly from: Point; readonly to: Point }
-	/** The fulcrum: a pin with its stand below or its hanger above. */
-	| {
-			readonly shape: "pivot";
-			readonly at: Point;
-			readonly stand: "below" | "above";
-	  }
-	/** A load that hangs by its hook. */
-	| {
-			readonly shape: "load";
-			readonly hook: Point;
-			readonly label: string;
-			readonly mass?: number;
-	  }
-	/** The pull: from the hook, in a direction (radians from +x); its length is the force. */
-	| {
-			readonly shape: "effort";
-			readonly from: Point;
-			readonly direction: number;
-			readonly newtons: number;
-			readonly scale: ScaleHang;
-	  }
-	/** A dimension as on a workshop drawing, measured between two points. */
-	| {
-			readonly shape: "measure";
-			readonly from: Point;
-			readonly to: Point;
-			readonly offset: number;
-			readonly metres: number;
-	  }
-	| {
-			readonly shape: "angle";
-			readonly at: Point;
-			readonly from: number;
-			readonly to: number;
-			readonly radius: number;
-	  }
-	| {
-			readonly shape: "label";
-			readonly at: Point;
-			readonly key: string;
-			readonly facts: Readonly<Record<string, string | number>>;
-	  };
+  /** A solid body: bar, board, block, wedge. */
+  | {
+      readonly shape: 'body';
+      readonly outline: readonly Point[];
+      readonly role: Role;
+    }
+  | {
+      readonly shape: 'wheel';
+      readonly centre: Point;
+      readonly radius: number;
+      readonly role: Role;
+    }
+  /** A hole or peg position with its number on the apparatus. */
+  | {
+      readonly shape: 'hole';
+      readonly centre: Point;
+      readonly radius: number;
+      readonly number?: number;
+      readonly used?: true;
+    }
+  /** Cord, line or string. */
+  | { readonly shape: 'line'; readonly path: readonly Point[] }
+  /** The table top, a floor or a fixed support. */
+  | { readonly shape: 'ground'; readonly from: Point; readonly to: Point }
+  /** The fulcrum: a pin with its stand below or its hanger above. */
+  | {
+      readonly shape: 'pivot';
+      readonly at: Point;
+      readonly stand: 'below' | 'above';
+    }
+  /** A load that hangs by its hook. */
+  | {
+      readonly shape: 'load';
+      readonly hook: Point;
+      readonly label: string;
+      readonly mass?: number;
+    }
+  /** The pull: from the hook, in a direction (radians from +x); its length is the force. */
+  | {
+      readonly shape: 'effort';
+      readonly from: Point;
+      readonly direction: number;
+      readonly newtons: number;
+      readonly scale: ScaleHang;
+    }
+  /** A dimension as on a workshop drawing, measured between two points. */
+  | {
+      readonly shape: 'measure';
+      readonly from: Point;
+      readonly to: Point;
+      readonly offset: number;
+      readonly metres: number;
+    }
+  | {
+      readonly shape: 'angle';
+      readonly at: Point;
+      readonly from: number;
+      readonly to: number;
+      readonly radius: number;
+    }
+  | {
+      readonly shape: 'label';
+      readonly at: Point;
+      readonly key: string;
+      readonly facts: Readonly<Record<string, string | number>>;
+    };
 
 export type Role =
-	| "bar"
-	| "board"
-	| "block"
-	| "cart"
-	| "wheel"
-	| "sheave"
-	| "drum"
-	| "axle"
-	| "screw"
-	| "nut"
-	| "wedge"
-	| "roller"
-	| "frame";
-export type ScaleHang = "hook down" | "level" | "slope" | "upside down";
+  | 'bar'
+  | 'board'
+  | 'block'
+  | 'cart'
+  | 'wheel'
+  | 'sheave'
+  | 'drum'
+  | 'axle'
+  | 'screw'
+  | 'nut'
+  | 'wedge'
+  | 'roller'
+  | 'frame';
+export type ScaleHang = 'hook down' | 'level' | 'slope' | 'upside down';

@@ -6,14 +6,14 @@
  * sin cos tan asin acos atan sqrt exp ln abs min max hypot floor ceil; angles in radians.
  */
 export interface WorkingLine {
-	/** What the line finds, as a key of the sentences: `lever.effort`. */
-	readonly what: string;
-	readonly symbol: string;
-	readonly formula: string;
-	readonly values: Readonly<Record<string, number>>;
-	readonly value: number;
-	/** SI unit as printed: `N`, `m`, `N·m`, `rad`, `1`. */
-	readonly unit: string;
-	/** Book, clause or sheet that the formula comes from. */
-	readonly source: string;
+  /** What the line finds, as a key of the sentences: `lever.effort`. */
+  readonly what: string;
+  readonly symbol: string;
+  readonly formula: string;
+  readonly values: Readonly<Record<string, number>>;
+  readonly value: number;
+  /** SI unit as printed: `N`, `m`, `N·m`, `rad`, `1`. */
+  readonly unit: string;
+  /** Book, clause or sheet that the formula comes from. */
+  readonly source: string;
 }

@@ -1,4 +1,4 @@
-import type { Dimension } from "../quantities/dimension.ts";
+import type { Dimension } from '../quantities/dimension.ts';
 
 /**
  * What is wrong with, or worth knowing about, something the user wrote. It is data: a code, a
@@ -6,30 +6,29 @@ import type { Dimension } from "../quantities/dimension.ts";
  * `files` turns the place into line and column.
  */
 export interface Diagnostic {
-	readonly code: string;
-	readonly severity: Severity;
-	readonly at: Place;
-	readonly facts: Facts;
+  readonly code: string;
+  readonly severity: Severity;
+  readonly at: Place;
+  readonly facts: Facts;
 }
 
-export type Severity = "error" | "warning" | "note";
+export type Severity = 'error' | 'warning' | 'note';
 
 /** A place in one of the user's files, as a path of keys; `span` narrows it within the value's text. */
 export interface Place {
-	readonly file: string;
-	readonly path: readonly (string | number)[];
-	readonly on: "key" | "value";
-	readonly span?: readonly [from: number, to: number];
+  readonly file: string;
+  readonly path: readonly (string | number)[];
+  readonly on: 'key' | 'value';
+  readonly span?: readonly [from: number, to: number];
 }
 
 /** A plain fact for a sentence: text, a count, a list of names, or a quantity in SI. */
 export type Fact = string | number | readonly string[] | QuantityFact;
 export interface QuantityFact {
-	readonly si: number;
-	readonly dimension: Dimension;
-	readonly u?: number;
+  readonly si: number;
+  readonly dimension: Dimension;
+  readonly u?: number;
 }
 export type Facts = Readonly<Record<string, Fact>>;
 
-export const isError = (diagnostic: Diagnostic): boolean =>
-	diagnostic.severity === "error";
+export const isError = (diagnostic: Diagnostic): boolean => diagnostic.severity === 'error';

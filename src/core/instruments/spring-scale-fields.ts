@@ -36,7 +36,13 @@ export const springScale: PartKind = {
       meaning: 'scale.field.moving-part',
       example: '11 g',
     },
-    spring: { type: 'quantity', dimensions: ['mass'], least: 0, meaning: 'scale.field.spring', example: '6 g' },
+    spring: {
+      type: 'quantity',
+      dimensions: ['mass'],
+      least: 0,
+      meaning: 'scale.field.spring',
+      example: '6 g',
+    },
     'turn-over shift': {
       type: 'quantity',
       dimensions: ['force'],
