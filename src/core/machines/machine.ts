@@ -53,6 +53,8 @@ export interface Machine<S extends Station = Station> {
   readonly make: (preparation: Preparation) => Made<S>;
   /** The laws: balance at the limit of motion, with friction. */
   readonly balance: (station: S, at: At, asked: Asked) => Balance | NotDefined;
+  /** What is counted or measured instead of pulled, where the machine has such a thing. */
+  readonly tally?: (station: S, at: At) => Tally | NotDefined;
   /** The schoolbook's advantage: no friction, no dead weight, line without thickness. */
   readonly idealAdvantage: (station: S, at: At) => Ideal | NotDefined;
   /** Where the laws stop holding, as diagnostics with the number that shows it. */
@@ -78,6 +80,8 @@ export type { Part, PartKind } from '../description/part.ts';
 export interface Tally {
   readonly what: 'turns' | 'travel';
   readonly value: number;
+  /** The schoolbook's figure: flush at the start, nothing lost. */
+  readonly textbook: number;
   readonly working: readonly WorkingLine[];
 }
 

@@ -25,6 +25,11 @@ export interface Balance {
    * to be on the other side (raise), or it does not come back (lower).
    */
   readonly effort: Newtons;
+  /**
+   * Force that the job is done against, where that is more than the load asked for: the cords that a
+   * wedge parts. Advantage and textbook value are about this force.
+   */
+  readonly overcomes?: Newtons;
   /** Effort travel over load travel; not defined where no load is lifted. */
   readonly velocityRatio: number | NotDefined;
   /** Work given to the machine a metre of effort travel, in the direction asked; sums to 0. */
