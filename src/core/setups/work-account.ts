@@ -24,7 +24,13 @@ export interface WorkEntry {
  * The account of a balance over a travel of the pull. A scale that hangs upside down is a dead
  * weight that falls (or is raised) with the pull: the hand gives what is left.
  *
- * @example workAccount(balance, 'raise', 0.1, 0).closes // => 0
+ * @example
+ * const work = [
+ *   { by: 'effort', cause: 'effort', rate: 3 },
+ *   { by: 'load', cause: 'load', rate: -3 },
+ * ];
+ * workAccount({ work }, 'raise', 0.1, 0).given // => [{ by: 'hand', cause: 'hand', joules: 0.3 }]
+ * workAccount({ work }, 'raise', 0.1, 0).closes // => 0
  */
 export function workAccount(
   balance: Balance,

@@ -85,7 +85,9 @@ export const times = <Q extends number>(value: Measured, factor: number): Measur
 /**
  * Sum of values; an unknown that they share is added with its sign before it is squared.
  *
- * @example standardUncertainty(plus(x, times(x, -1))) // => 0
+ * @example
+ * const x = between('rope/length', 2, 3, 'stated');
+ * standardUncertainty(plus(x, times(x, -1))) // => 0
  */
 export const plus = <Q extends number>(...values: readonly Measured<Q>[]): Measured<Q> => ({
   value: values.reduce((sum, each) => sum + each.value, 0 as number) as Q,

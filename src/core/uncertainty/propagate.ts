@@ -19,7 +19,10 @@ export const atShifted =
  * (5.1.2) with each product "sensitivity times standard uncertainty" found by moving that unknown
  * by ± its own standard uncertainty (JCGM 100, 5.1.3, note 2). `null` where the law has no number.
  *
- * @example propagate((at) => at(length) * at(width), [length, width]).value // => 6
+ * @example
+ * import { exactly } from './measured.ts';
+ * const [length, width] = [exactly(2), exactly(3)];
+ * propagate((at) => at(length) * at(width), [length, width]).value // => 6
  */
 export function propagate<Q extends number>(
   law: (at: At) => Q | null,
