@@ -1,26 +1,28 @@
 import { posix } from 'node:path';
 import { describe, expect, test } from 'vitest';
+import * as brands from '../../src/core/quantities/brands.ts';
 import { agrees, type DocExample, docExamplesOf, exampleFaults, runnable } from './doc-example.ts';
 import { pathsUnder, read, root } from './project-tree.ts';
 
 type Run = (
-  own: object,
+  known: object,
   load: (specifier: string) => Promise<object>,
   claim: (index: number, got: unknown, want: unknown) => void,
 ) => Promise<void>;
 
-/** Runs an example against its module; gives back a line for each claim that isn't true. */
+/** Runs an example against its module and the unit makers; gives back a line for each claim that isn't true. */
 async function untruths(example: DocExample, own: object): Promise<readonly string[]> {
   const { body, claims } = runnable(example);
   const found: string[] = [];
-  const names = Object.keys(own).join(', ');
+  const known = { ...brands, ...own };
+  const names = Object.keys(known).join(', ');
   const build = new Function(
-    `return async (own, load, claim) => { const { ${names} } = own; {\n${body}\n} }`,
+    `return async (known, load, claim) => { const { ${names} } = known; {\n${body}\n} }`,
   );
   const run: Run = build();
   let made = 0;
   await run(
-    own,
+    known,
     (specifier) => import(posix.join(root, posix.dirname(example.path), specifier)),
     (index, got, want) => {
       made += 1;

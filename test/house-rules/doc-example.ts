@@ -48,7 +48,7 @@ export function exampleFaults(example: DocExample): readonly Fault[] {
 }
 
 /**
- * The example as the body of an async function of `own` (the exports of its module), `load` (for
+ * The example as the body of an async function of `known` (what it may use), `load` (for
  * imports it writes itself) and `claim(number, got, want)`.
  */
 export function runnable(example: DocExample): { readonly body: string; readonly claims: readonly Claim[] } {
@@ -82,7 +82,7 @@ function restOfLine(code: string, from: number): string {
 
 function loading(statement: ts.ImportDeclaration): string {
   const named = statement.importClause?.namedBindings;
-  if (named === undefined || !ts.isNamedImports(named)) return '';
+  if (named === undefined || !ts.isNamedImports(named) || statement.importClause?.isTypeOnly) return '';
   const names = named.elements.map((each) =>
     each.propertyName === undefined ? each.name.text : `${each.propertyName.text}: ${each.name.text}`,
   );

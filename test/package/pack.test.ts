@@ -1,0 +1,95 @@
+import { spawnSync } from 'node:child_process';
+import { existsSync, mkdtempSync, readdirSync, readFileSync, rmSync, statSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { dirname, join } from 'node:path';
+import { fileURLToPath } from 'node:url';
+import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { notRun } from '../not-run.ts';
+
+const root = dirname(dirname(dirname(fileURLToPath(import.meta.url))));
+const bundle = join(root, 'dist', 'handspike.js');
+const notices = join(root, 'dist', 'THIRD-PARTY-NOTICES');
+
+interface Outcome {
+  readonly code: number;
+  readonly out: string;
+  readonly err: string;
+}
+
+/** Without what npm tells its children, so that the folder is installed into as by hand. */
+function run(command: string, args: readonly string[], cwd: string): Outcome {
+  const env = Object.fromEntries(Object.entries(process.env).filter(([name]) => !/^npm_/i.test(name)));
+  const shell = process.platform === 'win32';
+  const done = spawnSync(command, args, { cwd, env, shell, encoding: 'utf8', timeout: 120_000 });
+  return {
+    code: done.status ?? 1,
+    out: done.stdout ?? '',
+    err: `${done.stderr ?? ''}${done.error?.message ?? ''}`,
+  };
+}
+
+const newest = (folder: string): number =>
+  Math.max(
+    ...readdirSync(join(root, folder), { recursive: true, withFileTypes: true })
+      .filter((entry) => entry.isFile() && !entry.name.endsWith('.test.ts'))
+      .map((entry) => statSync(join(entry.parentPath, entry.name)).mtimeMs),
+  );
+
+/** `npm test` has just built it; a test run on its own builds when the source is newer. */
+function buildWhereStale(): void {
+  if (existsSync(bundle) && statSync(bundle).mtimeMs > Math.max(newest('src'), newest('scripts'))) return;
+  const built = run(process.execPath, ['scripts/run.mjs', 'build'], root);
+  if (built.code !== 0) throw new Error(`the bundle does not build:\n${built.out}${built.err}`);
+}
+
+describe('the package as it is handed over', () => {
+  let work = '';
+  const empty = () => join(work, 'empty');
+  const handspike = (...args: string[]) =>
+    run(join(empty(), 'node_modules', '.bin', 'handspike'), args, empty());
+  const hasNpm = run('npm', ['--version'], root).code === 0;
+
+  beforeAll(() => {
+    work = mkdtempSync(join(tmpdir(), 'handspike-package-'));
+    buildWhereStale();
+  }, 120_000);
+
+  afterAll(() => rmSync(work, { recursive: true, force: true }));
+
+  test('packs, and installs into an empty folder without a network', { timeout: 120_000 }, (context) => {
+    if (!hasNpm) notRun('package', 'npm is not on the path', context);
+    const packed = run('npm', ['pack', '--ignore-scripts', '--pack-destination', work], root);
+    expect(packed.code, packed.err).toBe(0);
+    const tarball = readdirSync(work).find((name) => name.endsWith('.tgz')) ?? '';
+    expect(tarball).toMatch(/^handspike-\d+\.\d+\.\d+\.tgz$/);
+    const prefix = ['--prefix', empty(), '--no-audit', '--no-fund'];
+    const installed = run('npm', ['install', '--offline', ...prefix, join(work, tarball)], work);
+    expect(installed.code, installed.err).toBe(0);
+    expect(readdirSync(join(empty(), 'node_modules')).filter((name) => !name.startsWith('.'))).toEqual([
+      'handspike',
+    ]);
+  });
+
+  test('holds the command, the examples, the licence and no source of ours', (context) => {
+    if (!hasNpm) notRun('package', 'npm is not on the path', context);
+    const inside = readdirSync(join(empty(), 'node_modules', 'handspike')).sort();
+    const { files }: { files: readonly string[] } = JSON.parse(
+      readFileSync(join(root, 'package.json'), 'utf8'),
+    );
+    expect(inside).toEqual([...files, 'package.json'].sort());
+  });
+
+  test('says how it is used when it is asked for help', (context) => {
+    if (!hasNpm) notRun('package', 'npm is not on the path', context);
+    const help = handspike('--help');
+    expect(help).toMatchObject({ code: 0, err: '' });
+    expect(help.out).toContain('handspike');
+    expect(help.out).toContain('key');
+  });
+
+  test('carries the licence text of every package that is bundled', () => {
+    const text = readFileSync(notices, 'utf8');
+    expect(text).toMatch(/^yaml \d+\.\d+\.\d+ \(ISC\)$/m);
+    expect(text).toContain('Permission to use, copy, modify');
+  });
+});
