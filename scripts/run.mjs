@@ -31,7 +31,7 @@ function start(args) {
 /** Bundles the command with everything it needs into one file. */
 function build() {
   say('building dist/handspike.js');
-  return tool('tsdown', 'dist/run.mjs', ['--logLevel', 'warn']);
+  return node([join(root, 'scripts', 'bundle.mjs')]);
 }
 
 /** Every check, each of them even when one before it failed; the last lines say what happened. */

@@ -4,7 +4,7 @@ import { lineOf, parse, type SourceFile, visit } from './source-file.ts';
 
 const MOST_LINES = 300;
 const FORBIDDEN = /(^|\/)(utils?|helpers?|common|shared|misc)(\/|\.|$)|(^|\/)types\.ts$/;
-const KEBAB = /^[a-z0-9]+(-[a-z0-9]+)*(\.en)?(\.test)?\.(ts|mjs|json)$/;
+const KEBAB = /^[a-z0-9]+(-[a-z0-9]+)*(\.en)?(\.test|\.d)?\.(ts|mjs|json)$/;
 const CONFIGURATION = /^[a-z]+\.config\.ts$/;
 
 /** One concept, one file: it ends before it has to be scrolled for. Files of sentences are lists. */
@@ -26,9 +26,9 @@ export function nameFaults(path: string): readonly Fault[] {
   return KEBAB.test(name) || CONFIGURATION.test(name) ? [] : fault('file names are kebab-case');
 }
 
-/** A thing has one name wherever it is imported: no default exports outside configuration. */
+/** A thing has one name wherever it is imported: no default exports outside configuration and descriptions of packages. */
 export function defaultExportFaults(file: SourceFile): readonly Fault[] {
-  if (CONFIGURATION.test(file.path)) return [];
+  if (CONFIGURATION.test(file.path) || file.path.endsWith('.d.ts')) return [];
   const tree = parse(file);
   const faults: Fault[] = [];
   visit(tree, (node) => {
