@@ -1,0 +1,31 @@
+/** From - to: the low end first; both alike where a table prints one figure. */
+export type Range<Q extends number = number> = readonly [low: Q, high: Q];
+
+/**
+ * How well a figure is known to come from where it says: somebody read it there, it is from memory
+ * and still has to be looked up, or it is common practice without a source.
+ */
+export type Provenance = 'read' | 'memory' | 'common practice';
+
+/** A row of a sourced table. Every one names its source; none fills in what nobody could read. */
+export interface Row {
+  /** Plain words, as they stand in a file. */
+  readonly name: string;
+  readonly source: string;
+  /** Of the weakest figure in the row. */
+  readonly provenance: Provenance;
+  readonly note?: string;
+}
+
+/** For figures that have none. */
+export const NO_SOURCE = 'common practice, no source';
+
+/**
+ * The row with a name, in any case and with single spaces.
+ *
+ * @example rowNamed([{ name: 'dry pin', source: 'x', provenance: 'memory' }], 'Dry  pin')?.provenance // => 'memory'
+ */
+export const rowNamed = <R extends Row>(rows: readonly R[], name: string): R | undefined => {
+  const wanted = name.trim().toLowerCase().replace(/\s+/g, ' ');
+  return rows.find((row) => row.name.toLowerCase() === wanted);
+};
