@@ -1,5 +1,6 @@
 import { spawnSync } from 'node:child_process';
 import { existsSync, mkdtempSync, readdirSync, readFileSync, rmSync, statSync } from 'node:fs';
+import { isBuiltin } from 'node:module';
 import { tmpdir } from 'node:os';
 import { dirname, join } from 'node:path';
 import { fileURLToPath } from 'node:url';
@@ -85,6 +86,13 @@ describe('the package as it is handed over', () => {
     expect(help).toMatchObject({ code: 0, err: '' });
     expect(help.out).toContain('handspike');
     expect(help.out).toContain('key');
+  });
+
+  test('imports nothing but Node itself', () => {
+    const imported = [
+      ...readFileSync(bundle, 'utf8').matchAll(/^(?:import|export)\b[^'"\n]*['"]([^'"]+)['"];?$/gm),
+    ].map((found) => found[1] ?? '');
+    expect(imported.filter((specifier) => !isBuiltin(specifier))).toEqual([]);
   });
 
   test('carries the licence text of every package that is bundled', () => {
