@@ -90,4 +90,4 @@ export type Role =
   | 'wedge'
   | 'roller'
   | 'frame';
-export type ScaleHang = 'hook down' | 'level' | 'slope' | 'upside down';
+export type ScaleHang = 'hook down' | 'level' | 'along the slope' | 'upside down';

@@ -84,8 +84,10 @@ export const ownShift = (shift: Newtons, angle: Radians, zeroedAt: Radians): New
 export const ownWeight = (scale: SpringScale, at: At, gravity: MetresPerSecondSquared): Newtons =>
   newtons(at(scale.inputs.mass) * gravity);
 
-export const measuredOfScale = (scale: SpringScale): readonly Measured[] =>
-  Object.values(scale.inputs).filter((each): each is Measured => each !== null);
+export function measuredOfScale(scale: SpringScale): readonly Measured[] {
+  const { mass, movingMass, turnOver, tubeFriction, accuracy } = scale.inputs;
+  return [mass, movingMass, turnOver, tubeFriction, accuracy].filter((each) => each !== null);
+}
 
 function movingMassOf(part: Part, mass: Measured<Kilograms>): Measured<Kilograms> {
   const hook = measuredIn<Kilograms>(part.fields, 'moving part');

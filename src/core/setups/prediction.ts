@@ -96,6 +96,10 @@ export interface BudgetRow {
   readonly unknown: string;
   readonly origin: 'stated' | 'bare' | 'assumed' | 'exact';
   readonly source?: string;
+  /** d reading / d unknown. */
+  readonly sensitivity: number;
+  /** Standard uncertainty of the unknown, SI. */
+  readonly u: number;
   /** |sensitivity| x standard uncertainty, SI. */
   readonly contribution: number;
   /** Share of the variance, 0 to 1. */

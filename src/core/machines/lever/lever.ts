@@ -1,6 +1,8 @@
-import { isNotDefined, type NotDefined, notDefined } from '../../description/not-defined.ts';
+import { type NotDefined, notDefined } from '../../description/not-defined.ts';
+import { lengthFact } from '../../diagnostics/facts.ts';
 import { newtons } from '../../quantities/brands.ts';
 import { type Asked, type Balance, signOf } from '../../statics/balance.ts';
+import { pinReaction, pullOnDryPin } from '../../statics/dry-pin.ts';
 import type { At } from '../../uncertainty/propagate.ts';
 import type { Ideal } from '../machine.ts';
 import { type Lever, pullsDown } from './station.ts';
@@ -12,7 +14,7 @@ import { type Lever, pullsDown } from './station.ts';
  *
  * with a, b the level distances of load and bar centre from the pin (counted positive where they
  * turn against the raise), c the arm of the pull and mu r |R| the moment of a dry pin on its
- * radius. R holds E, so the equation is squared and solved for E; nothing is iterated.
+ * radius. R holds E; the dry pin solves for it.
  *
  * Source: moments about the pivot, OpenStax College Physics 2e, 9.3 and 9.4; the friction circle of
  * a dry journal bearing (Meriam and Kraige, Statics, 6/6, from memory). Holds for a stiff bar, a
@@ -27,9 +29,9 @@ export function balanceLever(lever: Lever, at: At, asked: Asked): Balance | NotD
   const r = at(lever.inputs.pinRadius);
   const k = signOf(asked.direction) * mu * r;
   const M = W * a + B * b;
-  const E = solveForEffort(M, c, k, T, dy);
-  if (isNotDefined(E)) return E;
-  const R = Math.hypot(E * dx, T - E * dy);
+  const E = pullOnDryPin({ moment: M, arm: c, circle: k, weight: T, upright: dy });
+  if (E === null) return notDefined('lever.jams', { arm: lengthFact(c), circle: lengthFact(Math.abs(k)) });
+  const R = pinReaction(T, E, dy);
   const sense = signOf(asked.direction);
   return {
     kind: 'balance',
@@ -165,17 +167,4 @@ const tiltOf = (lever: Lever, at: At, raises: number): number => raises * at(lev
 function pinFriction(lever: Lever, at: At, grip: Asked['grip']): number {
   if (grip === 'none') return 0;
   return grip === 'moving' ? at(lever.inputs.pinFriction) : at(lever.inputs.pinStarting);
-}
-
-/** Root of (E c - M)² = k² |R|² on the side that k asks for. */
-function solveForEffort(M: number, c: number, k: number, T: number, dy: number): number | NotDefined {
-  const lead = c * c - k * k;
-  if (lead <= 0)
-    return notDefined('lever.jams', {
-      arm: { si: c, dimension: 'length' },
-      circle: { si: Math.abs(k), dimension: 'length' },
-    });
-  const half = M * c - k * k * dy * T;
-  const root = Math.sqrt(Math.max(0, half * half - lead * (M * M - k * k * T * T)));
-  return (half + Math.sign(k) * root) / lead;
 }

@@ -1,0 +1,106 @@
+import type { Dimension } from '../quantities/dimension.ts';
+import { toSi } from '../quantities/unit.ts';
+
+/** A reading as a group wrote it down, with the place it stands at; nothing in it is ever changed. */
+export interface WrittenReading {
+  readonly group: string;
+  readonly setup: string;
+  readonly written: string;
+  readonly note: string;
+  /** Line in the readings file; `null` where it was typed at the table. */
+  readonly line: number | null;
+}
+
+/**
+ * What a written reading means. An unreadable one stays unreadable and never becomes 0; a blank is
+ * "no reading", which is not 0 either.
+ */
+export type Meaning =
+  | { readonly kind: 'number'; readonly number: number; readonly unit: ReadingUnit | null }
+  | { readonly kind: 'at the stop' }
+  | { readonly kind: 'blank' }
+  | { readonly kind: 'unreadable'; readonly why: string };
+
+/** A unit as pupils write it: on a scale "g" is a graduation, so a force. */
+export interface ReadingUnit {
+  readonly name: string;
+  readonly dimension: Dimension;
+  readonly si: number;
+}
+
+const readingUnit = (name: string, symbol: string, dimension: Dimension): ReadingUnit => ({
+  name,
+  dimension,
+  si: toSi(1, symbol),
+});
+
+/** Units that are written for a pull, in the order they are tried; names as the sentences know them. */
+export const pullUnits: readonly ReadingUnit[] = [
+  readingUnit('newtons', 'N', 'force'),
+  readingUnit('grams', 'gf', 'force'),
+  readingUnit('kilograms', 'kgf', 'force'),
+  readingUnit('ounces', 'ozf', 'force'),
+  readingUnit('pounds', 'lbf', 'force'),
+];
+
+export const travelUnits: readonly ReadingUnit[] = [
+  readingUnit('millimetres', 'mm', 'length'),
+  readingUnit('centimetres', 'cm', 'length'),
+  readingUnit('inches', 'in', 'length'),
+  readingUnit('metres', 'm', 'length'),
+];
+
+export const turnUnits: readonly ReadingUnit[] = [{ name: 'turns', dimension: 'ratio', si: 1 }];
+
+const WORDS: Readonly<Record<string, string>> = {
+  n: 'newtons',
+  newton: 'newtons',
+  newtons: 'newtons',
+  g: 'grams',
+  gf: 'grams',
+  gram: 'grams',
+  grams: 'grams',
+  kg: 'kilograms',
+  kgf: 'kilograms',
+  kilograms: 'kilograms',
+  oz: 'ounces',
+  ozf: 'ounces',
+  ounce: 'ounces',
+  ounces: 'ounces',
+  lb: 'pounds',
+  lbs: 'pounds',
+  lbf: 'pounds',
+  pounds: 'pounds',
+  mm: 'millimetres',
+  cm: 'centimetres',
+  in: 'inches',
+  inch: 'inches',
+  inches: 'inches',
+  m: 'metres',
+  turn: 'turns',
+  turns: 'turns',
+};
+
+const STOP_WORDS = /^(stop|at the stop|on (its|the) stop|0 at the stop)$/i;
+const NUMBER = /^([-−]?\d+(?:[.,]\d+)?|[.,]\d+)\s*([a-zA-Z]*)$/;
+
+/**
+ * The meaning of a written reading: a number with or without a unit, a point or a comma.
+ *
+ * @example readWritten('2,4 N', ['force']).number // => 2.4
+ */
+export function readWritten(written: string, dimensions: readonly Dimension[]): Meaning {
+  const text = written.trim();
+  if (text === '' || /^[-–—]+$/.test(text)) return { kind: 'blank' };
+  if (STOP_WORDS.test(text)) return { kind: 'at the stop' };
+  const match = NUMBER.exec(text);
+  if (match === null) return { kind: 'unreadable', why: 'reading.not-a-number' };
+  const number = Number((match[1] ?? '').replace(',', '.').replace('−', '-'));
+  const word = (match[2] ?? '').toLowerCase();
+  if (word === '') return { kind: 'number', number, unit: null };
+  const name = WORDS[word];
+  const unit = [...pullUnits, ...travelUnits, ...turnUnits].find((each) => each.name === name);
+  if (unit === undefined) return { kind: 'unreadable', why: 'reading.unknown-unit' };
+  if (!dimensions.includes(unit.dimension)) return { kind: 'unreadable', why: 'reading.wrong-dimension' };
+  return { kind: 'number', number, unit };
+}

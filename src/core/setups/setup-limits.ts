@@ -1,0 +1,101 @@
+import { isNotDefined, type NotDefined } from '../description/not-defined.ts';
+import type { Diagnostic, Facts, Severity } from '../diagnostics/diagnostic.ts';
+import { forceFact } from '../diagnostics/facts.ts';
+import type { Balance } from '../statics/balance.ts';
+import { COVERAGE_95 } from '../uncertainty/measured.ts';
+import { atBest } from '../uncertainty/propagate.ts';
+import type { Outcome } from './prediction.ts';
+import { leastPull } from './pull.ts';
+import type { Setup } from './setup.ts';
+
+/** Fewer graduations than this above the stop teach little: one graduation is then a fifth of the reading. */
+const FEW_GRADUATIONS = 5;
+
+/**
+ * What makes a setup impossible or useless to read, with the number that shows it. A pull beyond the
+ * scale is an error; what can still be set up but teaches little is a warning.
+ */
+export function setupLimits(
+  setup: Setup,
+  balance: Balance | NotDefined,
+  outcome: Outcome,
+): readonly Diagnostic[] {
+  const found: Diagnostic[] = [];
+  const say = (code: string, severity: Severity, field: string | null, facts: Facts): void => {
+    found.push({ code, severity, at: setup.place(field), facts: { setup: setup.mark, ...facts } });
+  };
+  if (!isNotDefined(balance))
+    found.push(...setup.machine.limits(setup.station, atBest, balance, setup.place));
+  if (setup.watched === 'pull') scaleLimits(setup, outcome, say);
+  if (!isNotDefined(balance)) handLimit(setup, balance, say);
+  return found;
+}
+
+type Say = (code: string, severity: Severity, field: string | null, facts: Facts) => void;
+
+function scaleLimits(setup: Setup, outcome: Outcome, say: Say): void {
+  const scale = setup.scale?.mark ?? '';
+  switch (outcome.kind) {
+    case 'on its stop':
+      say('pull-below-the-stop', 'warning', 'scale', {
+        scale,
+        shows: forceFact(outcome.wouldShow),
+        stop: forceFact(outcome.stop),
+      });
+      return;
+    case 'off the scale':
+      say(outcome.overloads ? 'scale-overload' : 'scale-range', 'error', 'scale', {
+        scale,
+        shows: forceFact(outcome.wouldShow),
+        range: forceFact(outcome.range),
+      });
+      return;
+    case 'moves under the scale':
+      say('moves-under-the-scale', 'warning', 'scale', {
+        scale,
+        needed: forceFact(outcome.needed),
+        weight: forceFact(outcome.ownWeight),
+        shows: forceFact(outcome.shows),
+      });
+      return;
+    case 'scale on the other side':
+      say('scale-on-the-other-side', 'warning', null, { force: forceFact(outcome.force) });
+      return;
+    case 'reading':
+    case 'band':
+      smallReading(setup, outcome, say);
+      return;
+    case 'not-defined':
+      say('no-reading', 'warning', 'read', { because: outcome.because });
+      return;
+    case 'ease':
+      return;
+  }
+}
+
+function smallReading(setup: Setup, outcome: Extract<Outcome, { kind: 'reading' | 'band' }>, say: Say): void {
+  const { scale } = setup;
+  if (scale === null) return;
+  const highest = outcome.kind === 'band' ? outcome.upper : outcome.expected;
+  const graduations = (highest - scale.stop) / scale.graduations.step;
+  if (graduations < FEW_GRADUATIONS)
+    say('few-graduations', 'warning', 'scale', {
+      scale: scale.mark,
+      shows: forceFact(highest),
+      graduation: forceFact(scale.graduations.step),
+      graduations: Math.floor(graduations),
+    });
+  const least = leastPull(setup, atBest);
+  if (least > 0 && setup.way !== 'lower' && highest - COVERAGE_95 * outcome.u < least)
+    say('may-move-under-the-scale', 'warning', 'scale', {
+      scale: scale.mark,
+      weight: forceFact(least),
+      shows: forceFact(highest, outcome.u),
+    });
+}
+
+function handLimit(setup: Setup, balance: Balance, say: Say): void {
+  const limit = setup.reader.handLimit;
+  if (limit === null || balance.effort <= limit) return;
+  say('hand-limit', 'warning', 'load', { pull: forceFact(balance.effort), limit: forceFact(limit) });
+}

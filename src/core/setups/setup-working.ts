@@ -1,0 +1,179 @@
+import { isNotDefined } from '../description/not-defined.ts';
+import type { WorkingLine } from '../description/working.ts';
+import type { SpringScale } from '../instruments/spring-scale.ts';
+import { turnOverShift } from '../instruments/spring-scale.ts';
+import { forceOf } from '../parts/weight.ts';
+import { COVERAGE_95, standardUncertainty } from '../uncertainty/measured.ts';
+import { atBest } from '../uncertainty/propagate.ts';
+import type { Reading } from './predict-scale.ts';
+import { balanceFor, balanceOf, leastPull } from './pull.ts';
+import { hangAngle, type Setup } from './setup.ts';
+import { lagOf, shiftOf, slopeOf } from './shown.ts';
+
+/** Every line from the load to the good range, each with its numbers, unit and source. */
+export function setupWorking(setup: Setup, reading: Reading): readonly WorkingLine[] {
+  if (setup.watched === 'turns' || setup.watched === 'travel')
+    return [...tallyLines(setup), ...rangeLines(setup, reading)];
+  return [
+    ...loadLines(setup),
+    ...balanceLines(setup),
+    ...(setup.scale === null ? [] : scaleLines(setup, setup.scale, reading)),
+    ...rangeLines(setup, reading),
+    ...textbookLines(setup),
+  ];
+}
+
+function loadLines(setup: Setup): readonly WorkingLine[] {
+  const g = atBest(setup.gravity);
+  const W = forceOf(setup.load, atBest, g);
+  if (setup.load.kind === 'weight')
+    return W === 0 ? [] : [line('setup.load-weight', 'W', 'W', { W }, W, 'N', 'weight as written')];
+  const m = atBest(setup.load.mass);
+  return [line('setup.load-weight', 'W', 'm*g', { m, g }, W, 'N', 'weight = mass x local gravity')];
+}
+
+function balanceLines(setup: Setup): readonly WorkingLine[] {
+  const lines: WorkingLine[] = [];
+  if (setup.way === 'held') {
+    const lower = balanceOf(setup, atBest, 'lower', 'starting');
+    if (!isNotDefined(lower)) lines.push(...headed('setup.heading.lower-limit', lower.working()));
+  }
+  const balance = balanceFor(setup, atBest, setup.way);
+  if (!isNotDefined(balance)) lines.push(...headed(`setup.heading.${setup.way}`, balance.working()));
+  return lines;
+}
+
+function scaleLines(setup: Setup, scale: SpringScale, reading: Reading): readonly WorkingLine[] {
+  const g = atBest(setup.gravity);
+  const D = turnOverShift(scale, atBest, g);
+  const s = shiftOf(setup, scale, atBest);
+  const t = hangAngle(setup.hang, slopeOf(setup), atBest);
+  const z = setup.zeroed === 'in place' ? t : hangAngle(setup.zeroed, slopeOf(setup), atBest);
+  const lines: WorkingLine[] = [];
+  const least = leastPull(setup, atBest);
+  if (least > 0)
+    lines.push(
+      line(
+        'scale.own-weight',
+        'Mg',
+        'M*g',
+        { M: atBest(scale.inputs.mass), g },
+        least,
+        'N',
+        'weight of the scale',
+      ),
+    );
+  if (scale.inputs.movingMass !== null)
+    lines.push(
+      line('scale.turn-over', 'D', '2*m*g', { m: atBest(scale.inputs.movingMass), g }, D, 'N', OWN_SHIFT),
+    );
+  lines.push(line('scale.shift', 's', 'D/2*(cos(z) - cos(t))', { D, z, t }, s, 'N', OWN_SHIFT));
+  if (reading.shown !== null) lines.push(...shownLines(setup, scale, reading, s));
+  return headed('setup.heading.scale', lines);
+}
+
+/** The figure itself: for a band both ends. */
+function shownLines(setup: Setup, scale: SpringScale, reading: Reading, s: number): readonly WorkingLine[] {
+  const f = atBest(scale.inputs.tubeFriction);
+  const { outcome } = reading;
+  const sense =
+    setup.way === 'held' || outcome.kind === 'moves under the scale'
+      ? 'resting'
+      : setup.way === 'lower'
+        ? 'letting off'
+        : 'pulling more';
+  const l = atBest(lagOf(setup, sense));
+  const shown = (what: string, symbol: string, Y: number): WorkingLine =>
+    line(what, symbol, 'F - s - l*f', { F: Y + s + l * f, s, l, f }, Y, 'N', TUBE);
+  return [
+    ...(reading.lower === null ? [] : [shown('scale.shows-lower', 'Yl', reading.lower.value)]),
+    shown('scale.shows', 'Y', reading.shown?.value ?? 0),
+  ];
+}
+
+function rangeLines(setup: Setup, reading: Reading): readonly WorkingLine[] {
+  const marks = setup.marks ?? setup.scale?.graduations;
+  const { outcome, read } = reading;
+  if (marks === undefined || read === null || !('good' in outcome)) return [];
+  const rows = reading.budget.filter((row) => row.contribution > 0);
+  const values = Object.fromEntries(rows.map((row, n) => [`u${n + 1}`, row.contribution]));
+  const u = standardUncertainty(read);
+  const unit = setup.watched === 'turns' ? 'turns' : setup.watched === 'travel' ? 'm' : 'N';
+  const k = COVERAGE_95;
+  const d = marks.step;
+  const lower = reading.lower ?? read;
+  const least = setup.watched === 'pull' ? (setup.scale?.stop ?? 0) : 0;
+  const lines: WorkingLine[] = [
+    line(
+      'setup.combined',
+      'u',
+      Object.keys(values).length === 0
+        ? '0'
+        : `sqrt(${Object.keys(values)
+            .map((name) => `${name}^2`)
+            .join(' + ')})`,
+      values,
+      u,
+      unit,
+      'JCGM 100:2008, 5.1.2',
+    ),
+    line(
+      'setup.from',
+      'from',
+      'max(floor((Y - k*u)/d)*d, z)',
+      { Y: lower.value, k, u: standardUncertainty(lower), d, z: least },
+      outcome.good.from,
+      unit,
+      OUTWARD,
+    ),
+  ];
+  const most = setup.watched === 'pull' ? setup.scale?.range : undefined;
+  const to = { Y: read.value, k, u, d };
+  lines.push(
+    most === undefined
+      ? line('setup.to', 'to', 'ceil((Y + k*u)/d)*d', to, outcome.good.to, unit, OUTWARD)
+      : line(
+          'setup.to',
+          'to',
+          'min(ceil((Y + k*u)/d)*d, e)',
+          { ...to, e: most },
+          outcome.good.to,
+          unit,
+          OUTWARD,
+        ),
+  );
+  return headed('setup.heading.range', lines);
+}
+
+function textbookLines(setup: Setup): readonly WorkingLine[] {
+  const ideal = setup.machine.idealAdvantage(setup.station, atBest);
+  if (isNotDefined(ideal)) return [];
+  const W = forceOf(setup.load, atBest, atBest(setup.gravity));
+  const A = ideal.advantage;
+  return headed('setup.heading.textbook', [
+    ...ideal.working,
+    line('setup.textbook', 'T', 'W/A', { W, A }, W / A, 'N', 'load over ideal advantage'),
+  ]);
+}
+
+function tallyLines(setup: Setup): readonly WorkingLine[] {
+  const tally = setup.machine.tally?.(setup.station, atBest);
+  return tally === undefined || isNotDefined(tally) ? [] : headed('setup.heading.count', tally.working);
+}
+
+const OWN_SHIFT = 'balance of the moving part of the scale; derived, no published page';
+const TUBE = 'force at the hook less own shift and the lag of the tube';
+const OUTWARD = '19 of 20 (normal), whole graduations outward';
+
+const headed = (heading: string, lines: readonly WorkingLine[]): readonly WorkingLine[] =>
+  lines.map((each, n) => (n === 0 ? { ...each, heading } : each));
+
+const line = (
+  what: string,
+  symbol: string,
+  formula: string,
+  values: Readonly<Record<string, number>>,
+  value: number,
+  unit: string,
+  source: string,
+): WorkingLine => ({ what, symbol, formula, values, value, unit, source });
