@@ -6,6 +6,8 @@
  * sin cos tan asin acos atan sqrt exp ln abs min max hypot floor ceil; angles in radians.
  */
 export interface WorkingLine {
+  /** Sentence key printed above the line, where a new part of the working begins. */
+  readonly heading?: string;
   /** What the line finds, as a key of the sentences: `lever.effort`. */
   readonly what: string;
   readonly symbol: string;
