@@ -1,0 +1,85 @@
+import type { Point, Role } from '../../core/description/drawing.ts';
+import { hatching } from './hatching.ts';
+import { circle, type Ink, path, together, words } from './ink.ts';
+
+/** Bodies that stand fast are hatched lightly; those that move or are looked at stay blank. */
+const HATCHED: ReadonlySet<Role> = new Set(['frame']);
+
+/** A solid body by its outline. */
+export const bodyInk = (outline: readonly Point[], role: Role): Ink =>
+  together([path(outline, 'outline', true, 'paper'), ...(HATCHED.has(role) ? [hatching(outline, 2)] : [])]);
+
+/** Something round: wheel, roller, drum, sheave, axle, with its centre lines. */
+export function wheelInk(centre: Point, radius: number, role: Role): Ink {
+  const [x, y] = centre;
+  const over = radius + 1.6;
+  const isSmall = radius < 2.2;
+  return together([
+    circle(centre, radius, 'outline', 'paper'),
+    ...(role === 'sheave' && !isSmall ? [circle(centre, radius * 0.82, 'thin')] : []),
+    ...(isSmall
+      ? []
+      : [
+          path(
+            [
+              [x - over, y],
+              [x + over, y],
+            ],
+            'centre',
+          ),
+          path(
+            [
+              [x, y - over],
+              [x, y + over],
+            ],
+            'centre',
+          ),
+        ]),
+    circle(centre, Math.min(0.8, radius / 3), 'thin', 'solid'),
+  ]);
+}
+
+export interface Hole {
+  readonly centre: Point;
+  readonly radius: number;
+  readonly number: number | null;
+  readonly used: boolean;
+}
+
+/** A hole is told from a used one by shape: the used one carries a ring round it. */
+export function holeInk({ centre, radius, used }: Hole): Ink {
+  const size = Math.min(Math.max(radius, 0.55), 1.1);
+  return together([
+    circle(centre, size, 'thin', used ? 'solid' : 'paper'),
+    ...(used ? [circle(centre, size + 0.7, 'thin')] : []),
+  ]);
+}
+
+/**
+ * Numbers above the holes, all of them where there is room, else every second, fifth or tenth; those
+ * in use always, in bold.
+ */
+export function holeNumbers(holes: readonly Hole[], above: number): readonly Ink[] {
+  const numbered = holes.filter((hole) => hole.number !== null);
+  const spacing = Math.min(
+    ...numbered.slice(1).map((hole, n) => {
+      const before = numbered[n]?.centre ?? hole.centre;
+      return Math.hypot(hole.centre[0] - before[0], hole.centre[1] - before[1]);
+    }),
+  );
+  const every = [1, 2, 5, 10].find((step) => spacing * step >= 5.2) ?? 20;
+  const usedNumbers = numbered.filter((hole) => hole.used).map((hole) => hole.number ?? 0);
+  return numbered
+    .filter((hole) => {
+      if (hole.used) return true;
+      const number = hole.number ?? 0;
+      const isCrowded = usedNumbers.some((each) => Math.abs(each - number) * spacing < 5.2);
+      return number % every === 0 && !isCrowded;
+    })
+    .map((hole) =>
+      words([hole.centre[0], hole.centre[1] - above], String(hole.number), {
+        size: 'small',
+        ...(hole.used ? { bold: true as const } : {}),
+      }),
+    );
+}

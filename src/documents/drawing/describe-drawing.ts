@@ -1,0 +1,102 @@
+import type { Drawing, Point, Shape } from '../../core/description/drawing.ts';
+import { quantityText } from '../printing/quantity-text.ts';
+import type { Language } from '../sentences/language.ts';
+import { factText, sentence } from '../sentences/sentence.ts';
+
+export interface Described {
+  readonly language: Language;
+  readonly load: { readonly label: string; readonly mass: number | null } | null;
+}
+
+/** A drawing in words, for someone who hears the page: which bodies, where the load hangs, where the pull goes. */
+export function describeDrawing(drawing: Drawing, options: Described): string {
+  const { language } = options;
+  const pivot = drawing.shapes.find((each) => each.shape === 'pivot');
+  const origin = pivot?.shape === 'pivot' ? pivot.at : null;
+  return [
+    bodiesText(drawing, language),
+    ...drawing.shapes.flatMap((shape) => shapeText(shape, origin, options)),
+  ]
+    .filter((each) => each !== '')
+    .join(' ');
+}
+
+function bodiesText(drawing: Drawing, language: Language): string {
+  const counts = new Map<string, number>();
+  for (const shape of drawing.shapes) {
+    if (shape.shape !== 'body' && shape.shape !== 'wheel') continue;
+    const length = shape.shape === 'body' ? longestSide(shape.outline) : shape.radius * 2;
+    const what = sentence(language, `drawing.desc.role.${shape.role}`, {
+      length: { si: length, dimension: 'length' },
+    });
+    counts.set(what, (counts.get(what) ?? 0) + 1);
+  }
+  if (counts.size === 0) return '';
+  const named = [...counts].map(([what, count]) =>
+    count === 1 ? what : sentence(language, 'drawing.desc.several', { count, what }),
+  );
+  return sentence(language, 'drawing.desc.bodies', { what: factText(language, named) });
+}
+
+function shapeText(shape: Shape, origin: Point | null, { language, load }: Described): readonly string[] {
+  switch (shape.shape) {
+    case 'load': {
+      const mass = shape.mass ?? load?.mass ?? null;
+      const name = load?.label ?? sentence(language, 'drawing.load');
+      const weighed = mass === null ? name : `${name} (${quantityText({ si: mass, dimension: 'mass' })})`;
+      return [
+        sentence(language, 'drawing.desc.load', {
+          load: weighed,
+          place: placeText(language, shape.hook, origin),
+        }),
+      ];
+    }
+    case 'effort':
+      return [
+        sentence(language, 'drawing.desc.effort', {
+          direction: directionText(language, shape.direction),
+          place: placeText(language, shape.from, origin),
+          hangs: sentence(language, `hangs.${shape.scale}`),
+        }),
+      ];
+    case 'angle':
+      return [
+        sentence(language, 'drawing.desc.angle', {
+          angle: { si: Math.abs(shape.to - shape.from), dimension: 'angle' },
+        }),
+      ];
+    case 'line':
+      return [sentence(language, 'drawing.desc.line')];
+    default:
+      return [];
+  }
+}
+
+function placeText(language: Language, [x]: Point, origin: Point | null): string {
+  if (origin === null) return sentence(language, 'drawing.desc.place.free');
+  const distance = x - origin[0];
+  const side = Math.abs(distance) < 5e-4 ? 'at' : distance < 0 ? 'left' : 'right';
+  return sentence(language, `drawing.desc.place.${side}`, {
+    distance: { si: Math.abs(distance), dimension: 'length' },
+  });
+}
+
+/** Within a degree of one of the four plain directions it is called by its name. */
+function directionText(language: Language, direction: number): string {
+  const [x, y] = [Math.cos(direction), Math.sin(direction)];
+  const nearly = Math.cos(Math.PI / 180);
+  const plain = y > nearly ? 'up' : y < -nearly ? 'down' : x > nearly ? 'right' : x < -nearly ? 'left' : null;
+  if (plain !== null) return sentence(language, `drawing.desc.direction.${plain}`);
+  return sentence(language, `drawing.desc.direction.${y < 0 ? 'slant-down' : 'slant'}`, {
+    angle: { si: Math.abs(Math.asin(y)), dimension: 'angle' },
+  });
+}
+
+const longestSide = (outline: readonly Point[]): number =>
+  Math.max(
+    0,
+    ...outline.map(([x, y], n) => {
+      const [nextX, nextY] = outline[(n + 1) % outline.length] ?? [x, y];
+      return Math.hypot(nextX - x, nextY - y);
+    }),
+  );

@@ -1,0 +1,194 @@
+import type { Point } from '../../core/description/drawing.ts';
+import { type Box, curve, type Ink, LETTERING, lettersWidth, mm, path, together, words } from './ink.ts';
+
+/** Rows of dimension lines stand this far apart, the first one this far from what it measures. */
+const ROW = 6.2;
+const FIRST = 4;
+const TICK = 1.1;
+const OVERSHOOT = 1.4;
+
+export interface Measure {
+  readonly from: Point;
+  readonly to: Point;
+  /** Row: positive above (right of) what is measured, negative below (left). */
+  readonly row: number;
+  readonly text: string;
+}
+
+/**
+ * Dimensions as on a workshop drawing: extension lines, a narrow line with oblique ticks, the measure
+ * above it. Level and upright ones are moved out beyond everything that is in their way (`obstacles`),
+ * all level ones to the same side; slanted ones stand beside their line.
+ */
+export function dimensionInks(measures: readonly Measure[], obstacles: readonly Box[]): readonly Ink[] {
+  const level = measures.filter(isLevel);
+  const wished = level.reduce((sum, each) => sum + Math.sign(each.row || 1), 0) >= 0 ? -1 : 1;
+  const side = clearerSide(level, obstacles, wished);
+  const rows = [...new Set(level.map((each) => Math.abs(each.row || 1)))].sort((a, b) => a - b);
+  const edge = edgeOf(level, obstacles, side);
+  return measures.map((each) => {
+    if (isLevel(each)) {
+      const y = edge + side * (FIRST + ROW * rows.indexOf(Math.abs(each.row || 1)));
+      return dimension(each, [each.from[0], y], [each.to[0], y], obstacles, side);
+    }
+    if (isUpright(each)) return uprightDimension(each, obstacles);
+    return slantedDimension(each);
+  });
+}
+
+const isLevel = ({ from, to }: Measure): boolean =>
+  Math.abs(to[1] - from[1]) < 0.02 * Math.abs(to[0] - from[0]);
+const isUpright = ({ from, to }: Measure): boolean =>
+  Math.abs(to[0] - from[0]) < 0.02 * Math.abs(to[1] - from[1]);
+
+/** Below or above, whichever needs the shorter extension lines; the wished side where it hardly matters. */
+function clearerSide(measures: readonly Measure[], obstacles: readonly Box[], wished: 1 | -1): 1 | -1 {
+  if (measures.length === 0) return wished;
+  const depth = (side: 1 | -1) =>
+    Math.max(
+      ...measures.map((each) => side * (edgeOf(measures, obstacles, side) - (each.from[1] + each.to[1]) / 2)),
+    );
+  return depth(wished) > depth(-wished as 1 | -1) + 12 ? (-wished as 1 | -1) : wished;
+}
+
+/** How far out everything reaches that lies between the ends of the measures. */
+function edgeOf(measures: readonly Measure[], obstacles: readonly Box[], side: 1 | -1): number {
+  const left = Math.min(...measures.flatMap((each) => [each.from[0], each.to[0]]));
+  const right = Math.max(...measures.flatMap((each) => [each.from[0], each.to[0]]));
+  const own = measures.flatMap((each) => [each.from[1], each.to[1]]);
+  const inTheWay = obstacles
+    .filter((box) => box.right > left - 1 && box.left < right + 1)
+    .map((box) => (side > 0 ? box.bottom : box.top));
+  return side > 0 ? Math.max(...own, ...inTheWay) : Math.min(...own, ...inTheWay);
+}
+
+function dimension(measure: Measure, a: Point, b: Point, obstacles: readonly Box[], side: 1 | -1): Ink {
+  const start = (point: Point): number => clearOf(point, obstacles, side) + side * 0.8;
+  const y = a[1];
+  const wide = Math.abs(b[0] - a[0]) > lettersWidth(measure.text, LETTERING.normal) + 1;
+  const middle = (a[0] + b[0]) / 2;
+  return together([
+    path(
+      [
+        [a[0], start(measure.from)],
+        [a[0], y + side * OVERSHOOT],
+      ],
+      'thin',
+    ),
+    path(
+      [
+        [b[0], start(measure.to)],
+        [b[0], y + side * OVERSHOOT],
+      ],
+      'thin',
+    ),
+    path([a, b], 'thin'),
+    tick(a),
+    tick(b),
+    wide
+      ? words([middle, y - 1.1], measure.text)
+      : words([Math.max(a[0], b[0]) + 1.6, y - 1.1], measure.text, { anchor: 'start' }),
+  ]);
+}
+
+/** An extension line starts where nothing is drawn over it: beyond what hangs straight from its point. */
+function clearOf([x, y]: Point, obstacles: readonly Box[], side: 1 | -1): number {
+  const hit = obstacles.filter(
+    (box) => box.left <= x + 0.3 && box.right >= x - 0.3 && (side > 0 ? box.bottom > y : box.top < y),
+  );
+  return side > 0 ? Math.max(y, ...hit.map((box) => box.bottom)) : Math.min(y, ...hit.map((box) => box.top));
+}
+
+function uprightDimension(measure: Measure, obstacles: readonly Box[]): Ink {
+  const side = Math.sign(measure.row || 1);
+  const top = Math.min(measure.from[1], measure.to[1]);
+  const bottom = Math.max(measure.from[1], measure.to[1]);
+  const inTheWay = obstacles
+    .filter((box) => box.bottom > top && box.top < bottom)
+    .map((box) => (side > 0 ? box.right : box.left));
+  const own = [measure.from[0], measure.to[0]];
+  const edge = side > 0 ? Math.max(...own, ...inTheWay) : Math.min(...own, ...inTheWay);
+  const x = edge + side * (FIRST + ROW * (Math.abs(measure.row || 1) - 1));
+  const a: Point = [x, measure.from[1]];
+  const b: Point = [x, measure.to[1]];
+  return together([
+    path(
+      [
+        [measure.from[0] + side * 0.8, a[1]],
+        [x + side * OVERSHOOT, a[1]],
+      ],
+      'thin',
+    ),
+    path(
+      [
+        [measure.to[0] + side * 0.8, b[1]],
+        [x + side * OVERSHOOT, b[1]],
+      ],
+      'thin',
+    ),
+    path([a, b], 'thin'),
+    tick(a),
+    tick(b),
+    words([x - 1.1, (top + bottom) / 2], measure.text, { turn: -90 }),
+  ]);
+}
+
+function slantedDimension(measure: Measure): Ink {
+  const { from, to } = measure;
+  const along = Math.hypot(to[0] - from[0], to[1] - from[1]);
+  let nx = -(to[1] - from[1]) / along;
+  let ny = (to[0] - from[0]) / along;
+  if (ny > 0) [nx, ny] = [-nx, -ny];
+  const side = Math.sign(measure.row || 1);
+  const away = side * (FIRST + 2 + ROW * (Math.abs(measure.row || 1) - 1));
+  const at = ([x, y]: Point, distance: number): Point => [x + nx * distance, y + ny * distance];
+  const a = at(from, away);
+  const b = at(to, away);
+  let turn = (Math.atan2(to[1] - from[1], to[0] - from[0]) * 180) / Math.PI;
+  if (turn > 90) turn -= 180;
+  if (turn <= -90) turn += 180;
+  const middle: Point = [(a[0] + b[0]) / 2, (a[1] + b[1]) / 2];
+  return together([
+    path([at(from, side * 0.8), at(from, away + side * OVERSHOOT)], 'thin'),
+    path([at(to, side * 0.8), at(to, away + side * OVERSHOOT)], 'thin'),
+    path([a, b], 'thin'),
+    tick(a, turn),
+    tick(b, turn),
+    words(at(middle, 1.1), measure.text, { turn }),
+  ]);
+}
+
+/** An oblique stroke across the end of a dimension line, as draughtsmen make it. */
+function tick([x, y]: Point, turn = 0): Ink {
+  const angle = (turn * Math.PI) / 180 - Math.PI / 4;
+  const dx = TICK * Math.cos(angle);
+  const dy = TICK * Math.sin(angle);
+  return path(
+    [
+      [x - dx, y - dy],
+      [x + dx, y + dy],
+    ],
+    'cord',
+  );
+}
+
+/** An angle between two directions (radians clockwise on paper) with its size beside the arc. */
+export function angleInk(at: Point, from: number, to: number, radius: number, text: string): Ink {
+  const on = (angle: number, r: number): Point => [at[0] + r * Math.cos(angle), at[1] + r * Math.sin(angle)];
+  const [a, b] = [on(from, radius), on(to, radius)];
+  const large = Math.abs(to - from) > Math.PI ? 1 : 0;
+  const sweep = to > from ? 1 : 0;
+  const middle = (from + to) / 2;
+  const label = on(
+    middle,
+    radius + 2 + (Math.abs(Math.cos(middle)) * lettersWidth(text, LETTERING.normal)) / 2,
+  );
+  return together([
+    curve(
+      `M${mm(a[0])} ${mm(a[1])}A${mm(radius)} ${mm(radius)} 0 ${large} ${sweep} ${mm(b[0])} ${mm(b[1])}`,
+      [a, b, on(middle, radius)],
+      'thin',
+    ),
+    words([label[0], label[1] + 1.4], text),
+  ]);
+}

@@ -1,0 +1,123 @@
+import type { Point } from '../../core/description/drawing.ts';
+import { circle, curve, type Ink, mm, moved, path, together, turned, words } from './ink.ts';
+
+/** The scale in its own frame: hook at the origin, ring up the page, so that upside down *is* upside down. */
+const ROD = 5.5;
+const TUBE = 24;
+const TUBE_HALF = 2.7;
+const RING = 2.1;
+const ARROW_GAP = 1.6;
+/** Length of the arrow where no force is to be shown: on a pupil's page it must tell nothing. */
+export const PLAIN_ARROW = 15;
+
+export interface ScaleWords {
+  readonly pull: string;
+  readonly hangs: string;
+  readonly hook: string;
+  readonly ring: string;
+}
+
+/** Hook to tip of the arrow, for a given arrow. */
+export const scaleReach = (arrow: number): number => ROD + TUBE + 2 * RING + ARROW_GAP + arrow;
+
+/**
+ * A spring scale in the line of pull with the hand's pull as an open arrow beyond its ring. `pull` is
+ * the direction on paper, radians clockwise from straight up. `ends` are the numbers at its first and
+ * last mark, turned with the scale.
+ */
+export function scaleInk(
+  hook: Point,
+  pull: number,
+  arrow: number,
+  ends: readonly [string, string] | null,
+  text: ScaleWords,
+): Ink {
+  const at = (point: Point): Point => moved(turned(point, pull), hook);
+  const turn = (pull * 180) / Math.PI;
+  const tubeTop = -(ROD + TUBE);
+  const ring = tubeTop - RING;
+  const tail = ring - RING - ARROW_GAP;
+  const tip = tail - arrow;
+  const marks = Array.from({ length: 11 }, (_, n): Ink => {
+    const y = tubeTop + 3 + (n * (TUBE - 6)) / 10;
+    return path([at([-TUBE_HALF, y]), at([-TUBE_HALF + (n % 5 === 0 ? 2.6 : 1.5), y])], 'thin');
+  });
+  return together([
+    hookInk(at, hook),
+    path([at([0, -2.4]), at([0, -ROD])], 'cord'),
+    path(
+      [at([-TUBE_HALF, -ROD]), at([TUBE_HALF, -ROD]), at([TUBE_HALF, tubeTop]), at([-TUBE_HALF, tubeTop])],
+      'outline',
+      true,
+      'paper',
+    ),
+    ...marks,
+    path([at([-TUBE_HALF + 0.2, tubeTop + 3]), at([TUBE_HALF - 0.2, tubeTop + 3])], 'outline'),
+    circle(at([0, ring]), RING, 'cord', 'paper'),
+    ...(ends === null
+      ? []
+      : [
+          words(at([1.05, tubeTop + 6.2]), ends[0], { size: 'small', turn }),
+          words(at([1.05 - (ends[1].length > 2 ? 0.6 : 0), -ROD - 1.1]), ends[1], { size: 'small', turn }),
+        ]),
+    arrowInk(at, tail, tip),
+    ...captions(at, pull, { tubeTop, ring, tip, tail }, text),
+  ]);
+}
+
+function hookInk(at: (point: Point) => Point, hook: Point): Ink {
+  const [sx, sy] = at([1.35, -0.7]);
+  const [ex, ey] = at([0, -2.4]);
+  return curve(
+    `M${mm(sx)} ${mm(sy)}A1.5 1.5 0 1 1 ${mm(ex)} ${mm(ey)}`,
+    [moved(hook, [-1.8, -1.8]), moved(hook, [1.8, 1.8])],
+    'cord',
+  );
+}
+
+/** An open arrow: outlined, not filled, so that it stays light and prints in any ink. */
+function arrowInk(at: (point: Point) => Point, tail: number, tip: number): Ink {
+  const head = Math.min(4.2, (tail - tip) * 0.6);
+  const neck = tip + head;
+  return path(
+    [
+      at([-0.9, tail]),
+      at([-0.9, neck]),
+      at([-2.5, neck]),
+      at([0, tip]),
+      at([2.5, neck]),
+      at([0.9, neck]),
+      at([0.9, tail]),
+    ],
+    'accent',
+    true,
+    'paper',
+  );
+}
+
+/** Captions stand upright beside the scale, whichever way it points. */
+function captions(
+  at: (point: Point) => Point,
+  pull: number,
+  y: { readonly tubeTop: number; readonly ring: number; readonly tip: number; readonly tail: number },
+  text: ScaleWords,
+): readonly Ink[] {
+  const upright = Math.abs(Math.sin(pull)) < 0.5;
+  const side = Math.cos(pull) < 0 ? -1 : 1;
+  const beside = (along: number, caption: string, size: 'small' | 'normal'): Ink => {
+    const drop = size === 'small' ? 1 : 1.4;
+    if (upright) {
+      const point = at([side * (TUBE_HALF + 1.6), along]);
+      return words([point[0], point[1] + drop], caption, { size, anchor: 'start' });
+    }
+    const above = Math.sin(pull) > 0 ? -1 : 1;
+    const point = at([above * (TUBE_HALF + 1.6), along]);
+    return words(point, caption, { size });
+  };
+  return [
+    beside((-ROD + y.tubeTop) / 2, text.hangs, 'small'),
+    beside(y.ring, text.ring, 'small'),
+    ...(upright ? [beside(-1.6, text.hook, 'small')] : []),
+    beside((y.tail + y.tip) / 2, text.pull, 'normal'),
+  ];
+}

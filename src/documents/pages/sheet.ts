@@ -1,0 +1,51 @@
+import type { Drawing, ScaleHang } from '../../core/description/drawing.ts';
+import type { Caution, Step } from '../../core/description/step.ts';
+import type { Graduations } from '../../core/instruments/graduations.ts';
+import type { Prediction } from '../../core/setups/prediction.ts';
+
+/** What a page, a key or a terminal needs to know of a whole preparation: plain data from core. */
+export interface Sheet {
+  readonly kit: string;
+  readonly activity: string;
+  /** Date and place of the visit, where there is one: a key belongs to kit, activity, visit and date. */
+  readonly visit: string | null;
+  readonly tables: readonly TableSheet[];
+}
+
+/** One table with its setups. */
+export interface TableSheet {
+  readonly mark: string;
+  readonly title: string;
+  readonly machine: string;
+  readonly setups: readonly SetupSheet[];
+}
+
+/** One setup as it is built, pulled and read; `prediction` is printed on keys, never on a pupil's page. */
+export interface SetupSheet {
+  readonly mark: string;
+  readonly drawing: Drawing;
+  readonly steps: readonly Step[];
+  readonly cautions: readonly Caution[];
+  readonly prediction: Prediction;
+  readonly load: LoadSheet | null;
+  readonly scale: ScaleSheet | null;
+  /** Mark of the setup that this one is compared with. */
+  readonly partner: string | null;
+}
+
+export interface LoadSheet {
+  readonly label: string;
+  /** Kilograms, where it is a mass. */
+  readonly mass: number | null;
+}
+
+/** A spring scale as a group holds it. Forces in newtons. */
+export interface ScaleSheet {
+  readonly label: string;
+  readonly hangs: ScaleHang;
+  /** How it hung when its pointer was set to 0. */
+  readonly zeroed: ScaleHang | 'in place';
+  readonly graduations: Graduations;
+  readonly range: number;
+  readonly stop: number;
+}

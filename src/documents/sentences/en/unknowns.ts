@@ -1,0 +1,23 @@
+/** Names of what is not known exactly, as rows of the budget and as advice ("measure the ..."). */
+export const unknowns = {
+  'unknown.hand scatter': 'hand scatter',
+  'unknown.hand': 'hand scatter',
+  'unknown.graduation': 'reading to the nearest graduation',
+  'unknown.graduations': 'reading to the nearest graduation',
+  'unknown.gravity': 'local gravity',
+  'unknown.tube friction': 'tube friction of the scale',
+  'unknown.accuracy': 'accuracy of the scale',
+  'unknown.zero': 'zero of the scale',
+  'unknown.other': 'everything else',
+  'unknown.field-of': '{field} of {owner}',
+  'unknown.kind.bearing': '{name}: friction of its kind',
+  'unknown.kind.friction': '{name}: friction of its kind',
+  'unknown.kind.rolling': '{name}: rolling of its kind',
+  'unknown.kind.sheave': '{name}: drag of its kind',
+  'unknown.kind.other': '{name}: range of its kind',
+  'unknown.kind.ratio': '{name}: starting over moving friction',
+  'origin.stated': 'stated',
+  'origin.bare': 'half of the last digit written',
+  'origin.assumed': 'assumed',
+  'origin.exact': 'exact',
+} as const;

@@ -1,0 +1,22 @@
+import type { DecimalMark } from '../../core/quantities/print-quantity.ts';
+import { english } from './en/english.ts';
+
+/** A language is a folder with its sentences; a second one is one more folder and one more line here. */
+export type Language = keyof typeof languages;
+
+/** All that a language brings along. */
+export interface LanguagePack {
+  /** As an HTML `lang` attribute has it (BCP 47). */
+  readonly tag: string;
+  readonly decimal: DecimalMark;
+  readonly sentences: Readonly<Record<string, string>>;
+}
+
+const languages = { en: english } as const;
+
+/**
+ * What a language brings along.
+ *
+ * @example languagePack('en').tag // => 'en'
+ */
+export const languagePack = (language: Language): LanguagePack => languages[language];

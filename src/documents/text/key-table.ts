@@ -1,0 +1,117 @@
+import type { Prediction } from '../../core/setups/prediction.ts';
+import type { ScaleSheet, SetupSheet, Sheet, TableSheet } from '../pages/sheet.ts';
+import { unitLabel } from '../printing/reading-text.ts';
+import type { Language } from '../sentences/language.ts';
+import { sentence } from '../sentences/sentence.ts';
+import { unknownName } from '../sentences/unknown-name.ts';
+import { columns, wrapped } from './columns.ts';
+import {
+  bothUnits,
+  expectedText,
+  goodRangeOf,
+  marksOf,
+  narrowingText,
+  outcomeShort,
+  outcomeText,
+  textbookText,
+} from './prediction-text.ts';
+
+/** A terminal that isn't wider still shows every line whole. */
+const WIDTH = 100;
+
+/** The answer key for the terminal: a block a table, aligned, in at most 100 columns. */
+export function keyTable(language: Language, sheet: Sheet): string {
+  const head = sentence(language, 'key.text.head', { activity: sheet.activity, kit: sheet.kit });
+  return [
+    ...wrapped(sheet.visit === null ? head : `${head}, ${sheet.visit}`, WIDTH),
+    ...sheet.tables.flatMap((table) => ['', ...tableLines(language, table)]),
+    '',
+    ...wrapped(sentence(language, 'key.note.range'), WIDTH),
+    ...wrapped(sentence(language, 'key.note.grams'), WIDTH),
+    '',
+  ].join('\n');
+}
+
+function tableLines(language: Language, table: TableSheet): readonly string[] {
+  const title = sentence(language, 'key.text.table', { mark: table.mark, title: table.title });
+  const head = [
+    '',
+    sentence(language, 'key.good'),
+    sentence(language, 'key.expected'),
+    sentence(language, 'key.newtons'),
+    sentence(language, 'key.grams'),
+    sentence(language, 'page.read'),
+  ];
+  const lines = columns(
+    [head, ...table.setups.map((setup) => rowOf(language, setup))],
+    ['left', 'left', 'right', 'left', 'left', 'left'],
+  );
+  const [first = '', ...rows] = lines;
+  return [
+    title,
+    '─'.repeat([...title].length),
+    `  ${first}`,
+    ...table.setups.flatMap((setup, n) => [
+      `  ${rows[n] ?? ''}`,
+      ...remarks(language, setup).flatMap((remark) =>
+        wrapped(remark, WIDTH - 8).map((line, place) => `      ${place === 0 ? '' : '  '}${line}`),
+      ),
+    ]),
+  ];
+}
+
+function rowOf(language: Language, setup: SetupSheet): readonly string[] {
+  const { prediction } = setup;
+  const good = goodRangeOf(prediction);
+  const both = good === null ? null : bothUnits(language, prediction, good);
+  const expected = expectedText(language, prediction);
+  return [
+    setup.mark,
+    outcomeShort(language, prediction),
+    expected === null ? '–' : `${expected} ${unitLabel(marksOf(prediction).unit)}`,
+    both?.newtons ?? '–',
+    both?.grams ?? '–',
+    wayText(language, prediction),
+  ];
+}
+
+/** The way of reading in words; what isn't a pull is named first. */
+export const wayText = (language: Language, { watched, way }: Prediction): string =>
+  sentence(language, watched === 'pull' ? `way.${way}` : `watched.${watched}`);
+
+/** How the scale hangs and where its zero was set. */
+export const hangText = (language: Language, scale: ScaleSheet): string =>
+  scale.zeroed === 'in place' || scale.zeroed === scale.hangs
+    ? sentence(language, 'key.hangs-in-place', { hangs: sentence(language, `hangs.${scale.hangs}`) })
+    : sentence(language, 'key.hangs', {
+        hangs: sentence(language, `hangs.${scale.hangs}`),
+        zeroed: sentence(language, `hangs.${scale.zeroed}`),
+      });
+
+/** Names of the values that were assumed and not measured. */
+export const assumedNames = (language: Language, prediction: Prediction): readonly string[] =>
+  prediction.assumed.map(({ unknown }) => unknownName(language, unknown));
+
+function remarks(language: Language, setup: SetupSheet): readonly string[] {
+  const { prediction } = setup;
+  const assumed = assumedNames(language, prediction);
+  const narrowing = narrowingText(language, prediction);
+  const plain = prediction.outcome.kind === 'reading' || prediction.outcome.kind === 'band';
+  return [
+    ...(plain ? [] : [capital(outcomeText(language, prediction))]),
+    ...(setup.scale === null ? [] : [`${capital(setup.scale.label)}: ${hangText(language, setup.scale)}.`]),
+    [textbookText(language, prediction.textbook), whyText(language, prediction)]
+      .filter((each) => each !== '')
+      .join(' '),
+    ...(assumed.length === 0 ? [] : [sentence(language, 'key.assumed-are', { what: assumed })]),
+    ...(narrowing === '' ? [] : [narrowing]),
+  ];
+}
+
+/** Why the schoolbook's figure differs, as one sentence. Empty where nothing makes it differ. */
+export function whyText(language: Language, { differences }: Prediction): string {
+  const reasons = differences.map(({ key, facts }) => sentence(language, key, facts));
+  return reasons.length === 0 ? '' : `${capital(reasons.join('; '))}.`;
+}
+
+const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);

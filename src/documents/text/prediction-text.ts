@@ -1,0 +1,183 @@
+import { isNotDefined, type NotDefined } from '../../core/description/not-defined.ts';
+import type { Graduations } from '../../core/instruments/graduations.ts';
+import { decimalText, significant } from '../../core/quantities/print-quantity.ts';
+import type { GoodRange, Prediction, Textbook } from '../../core/setups/prediction.ts';
+import { trimmed } from '../printing/quantity-text.ts';
+import {
+  gramMarks,
+  markText,
+  newtonMarks,
+  otherDecimals,
+  readingText,
+  unitLabel,
+} from '../printing/reading-text.ts';
+import { type Language, languagePack } from '../sentences/language.ts';
+import { hasSentence, sentence } from '../sentences/sentence.ts';
+import { unknownName } from '../sentences/unknown-name.ts';
+
+/** Marks for a prediction whose instrument isn't known: tenths of a newton, quarter turns, millimetres. */
+const PLAIN_MARKS: Readonly<Record<Prediction['watched'], Graduations>> = {
+  pull: { step: 0.1, unit: 'N', unitSi: 1 },
+  turns: { step: 0.25, unit: 'turns', unitSi: 1 },
+  travel: { step: 0.001, unit: 'mm', unitSi: 0.001 },
+  ease: { step: 1, unit: '', unitSi: 1 },
+};
+
+export const marksOf = (prediction: Prediction): Graduations =>
+  prediction.graduations ?? PLAIN_MARKS[prediction.watched];
+
+/** The range that a group's reading is held against; `null` where there is no number to hold. */
+export const goodRangeOf = ({ outcome }: Prediction): GoodRange | null =>
+  'good' in outcome ? outcome.good : null;
+
+/** What the instrument is expected to show, in its own graduations, without the unit; `null` where that is no number. */
+export function expectedText(language: Language, prediction: Prediction): string | null {
+  const { decimal } = languagePack(language);
+  const marks = marksOf(prediction);
+  const { outcome } = prediction;
+  switch (outcome.kind) {
+    case 'reading':
+      return readingText(marks, outcome.expected, outcome.u, decimal);
+    case 'band':
+      return `${readingText(marks, outcome.lower, outcome.u, decimal)}–${readingText(marks, outcome.upper, outcome.u, decimal)}`;
+    case 'moves under the scale':
+      return readingText(marks, outcome.shows, outcome.u, decimal);
+    default:
+      return null;
+  }
+}
+
+/** The good range "from - to" in the instrument's own graduations, with its unit. */
+export function rangeText(language: Language, prediction: Prediction, good: GoodRange): string {
+  const marks = marksOf(prediction);
+  return `${rangeEnds(language, marks, good)} ${unitLabel(marks.unit)}`;
+}
+
+const rangeEnds = (language: Language, marks: Graduations, good: GoodRange): string => {
+  const { decimal } = languagePack(language);
+  return sentence(language, 'range.from-to', {
+    from: markText(marks, good.from, decimal),
+    to: markText(marks, good.to, decimal),
+  });
+};
+
+/**
+ * The good range in newtons and in grams, side by side, as fine as the instrument's own marks allow.
+ * `null` where no pull is read.
+ */
+export function bothUnits(
+  language: Language,
+  prediction: Prediction,
+  good: GoodRange,
+): { readonly newtons: string; readonly grams: string } | null {
+  if (prediction.watched !== 'pull') return null;
+  const { decimal } = languagePack(language);
+  const marks = marksOf(prediction);
+  const inUnit = (other: Graduations): string => {
+    if (other.unit === marks.unit) return rangeEnds(language, marks, good);
+    const decimals = otherDecimals(marks, other);
+    return sentence(language, 'range.from-to', {
+      from: decimalText(good.from / other.unitSi, decimals, decimal),
+      to: decimalText(good.to / other.unitSi, decimals, decimal),
+    });
+  };
+  return { newtons: `${inUnit(newtonMarks)} N`, grams: `${inUnit(gramMarks)} g` };
+}
+
+/** The outcome as one sentence, whatever its kind. */
+export function outcomeText(language: Language, prediction: Prediction): string {
+  const say = (key: string, facts = {}) => sentence(language, key, facts);
+  const marks = marksOf(prediction);
+  const { decimal } = languagePack(language);
+  const unit = unitLabel(marks.unit);
+  const shown = (si: number) => `${readingText(marks, si, marks.step, decimal)} ${unit}`;
+  const { outcome } = prediction;
+  const expected = expectedText(language, prediction) ?? '';
+  switch (outcome.kind) {
+    case 'reading':
+    case 'band':
+      return `${say('key.expected-is', { value: `${expected} ${unit}` })}; ${say('key.good').toLowerCase()} ${rangeText(language, prediction, outcome.good)}${outcome.cutAtOwnWeight ? `. ${say('outcome.cut-at-own-weight')}` : ''}`;
+    case 'on its stop':
+      return say('outcome.on its stop.long', {
+        shows: shown(outcome.wouldShow),
+        stop: `${markText(marks, outcome.stop, decimal)} ${unit}`,
+      });
+    case 'off the scale':
+      return `${say('outcome.off the scale.long', {
+        shows: shown(outcome.wouldShow),
+        range: `${markText(marks, outcome.range, decimal)} ${unit}`,
+      })}${outcome.overloads ? ` ${say('outcome.off the scale.harms')}` : ''}`;
+    case 'moves under the scale':
+      return say('outcome.moves under the scale.long', {
+        needed: { si: outcome.needed, dimension: 'force' },
+        weight: { si: outcome.ownWeight, dimension: 'force' },
+        shows: `${expected} ${unit}`,
+        from: markText(marks, outcome.good.from, decimal),
+        to: `${markText(marks, outcome.good.to, decimal)} ${unit}`,
+      });
+    case 'scale on the other side':
+      return say('outcome.scale on the other side.long', {
+        force: { si: outcome.force, dimension: 'force' },
+      });
+    case 'ease':
+      return say('outcome.ease', { order: outcome.order, of: outcome.of });
+    case 'not-defined':
+      return notDefinedText(language, outcome);
+  }
+}
+
+/** The outcome in a word or two, for the narrow column of a table. */
+export function outcomeShort(language: Language, prediction: Prediction): string {
+  const { outcome } = prediction;
+  switch (outcome.kind) {
+    case 'reading':
+    case 'band':
+      return rangeText(language, prediction, outcome.good);
+    case 'ease':
+      return sentence(language, 'outcome.ease.short', { order: outcome.order, of: outcome.of });
+    case 'not-defined':
+      return '–';
+    default:
+      return sentence(language, `outcome.${outcome.kind}`);
+  }
+}
+
+/** "Not defined here, because ...". */
+export const notDefinedText = (language: Language, value: NotDefined): string =>
+  sentence(language, 'outcome.not-defined', {
+    because: hasSentence(language, value.because)
+      ? sentence(language, value.because, value.facts)
+      : sentence(language, 'not-defined.reason.unknown'),
+  });
+
+/** The schoolbook's figure as a sentence. */
+export function textbookText(language: Language, textbook: Textbook | NotDefined): string {
+  if (isNotDefined(textbook))
+    return sentence(language, 'key.textbook-undefined', {
+      because: sentence(language, textbook.because, textbook.facts),
+    });
+  return sentence(language, 'key.textbook-is', { value: textbookValue(language, textbook) });
+}
+
+/** The schoolbook's figure to three digits, with its unit. */
+export function textbookValue(language: Language, { value, unit }: Textbook): string {
+  const { decimal } = languagePack(language);
+  return unit === 'm'
+    ? `${trimmed(significant(value * 1000, 3, decimal))} mm`
+    : `${significant(value, 3, decimal)} ${unit}`;
+}
+
+/** The one measurement that would narrow the range most. Empty where there is none. */
+export function narrowingText(language: Language, prediction: Prediction): string {
+  const { narrows } = prediction;
+  if (narrows === null) return '';
+  const marks = marksOf(prediction);
+  const { decimal } = languagePack(language);
+  return sentence(language, 'narrows.advice', {
+    what: unknownName(language, narrows.unknown),
+    from: markText(marks, narrows.before.from, decimal),
+    to: markText(marks, narrows.before.to, decimal),
+    closerFrom: markText(marks, narrows.after.from, decimal),
+    closerTo: `${markText(marks, narrows.after.to, decimal)} ${unitLabel(marks.unit)}`,
+  });
+}
