@@ -1,0 +1,44 @@
+import type { Drawing } from '../../description/drawing.ts';
+import type { Caution, Step } from '../../description/step.ts';
+import { drawCarriage } from '../../parts/carriage-drawing.ts';
+import { carriageSteps } from '../../parts/carriage-paper.ts';
+import { directionOf, drawPull } from '../../parts/guided-pull-drawing.ts';
+import { type Radians, radians } from '../../quantities/brands.ts';
+import type { At } from '../../uncertainty/propagate.ts';
+import type { Drag } from './station.ts';
+
+export { carriageDifferences as differences } from '../../parts/carriage-paper.ts';
+
+/** Sizes that only the picture needs: how far the load is from the near end and from the pulley. */
+const NEAR = 0.15;
+const REACH = 0.3;
+
+/** How the station is set up, one action a step. */
+export const steps = (drag: Drag): readonly Step[] => [
+  ...carriageSteps(drag),
+  { key: drag.guide === null ? 'drag.step.pull-level' : 'drag.step.pull-on', facts: {} },
+];
+
+export const cautions = (drag: Drag): readonly Caution[] => [
+  ...(drag.rides === 'rollers' || drag.guide !== null
+    ? [{ key: 'caution.fingers', facts: {}, source: 'fingers' }]
+    : []),
+  { key: 'caution.small-pupils-and-strong-scales', facts: {}, source: 'small pupils and strong scales' },
+];
+
+/** Angle of the pull above the level, for a scale that is pulled along it. */
+export const slope = (drag: Drag, at: At): Radians => radians(directionOf(drag, at, 0));
+
+/** The load on the level with its string; the origin is on the floor behind it. */
+export function drawing(drag: Drag, at: At): Drawing {
+  const carriage = drawCarriage(drag, at, NEAR, 0);
+  const pull = drawPull(drag, at, carriage.hook, 0, REACH);
+  const ends = pull.flatMap((shape) => (shape.shape === 'wheel' ? [shape.centre[0]] : []));
+  return {
+    shapes: [
+      { shape: 'ground', from: [0, 0], to: [Math.max(NEAR + 2 * REACH, ...ends), 0] },
+      ...carriage.shapes,
+      ...pull,
+    ],
+  };
+}

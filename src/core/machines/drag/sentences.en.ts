@@ -1,0 +1,15 @@
+import { sentences as carriage } from '../../parts/carriage-sentences.en.ts';
+
+/** English sentences of dragging and rolling on the level; facts stand in braces. */
+export const sentences = {
+  ...carriage,
+  'machine.drag on the level': 'Drag and rolling',
+  'drag on the level.about': 'A load on the level. Rollers and wheels let a small pull move it.',
+  'drag.pull': 'pull in the string, moving on',
+  'drag.let-back': 'pull in the string, letting it come back (below 0: it does not)',
+  'drag.no-useful-work': 'nothing is raised on the level, so no useful work is done',
+  'drag.step.pull-level': 'Pull the scale slowly, level and straight.',
+  'drag.step.pull-on': 'Pull the scale slowly.',
+  'drag.mistake.string-not-level': 'the string was not level, about 15 degrees up',
+  'drag.mistake.read-too-near': 'it was read too near the guide pulley, at half the distance',
+} as const;

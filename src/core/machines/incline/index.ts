@@ -1,0 +1,26 @@
+import type { Machine } from '../machine.ts';
+import { board, fields, slots } from './fields.ts';
+import { balanceIncline, idealAdvantage } from './incline.ts';
+import { limits } from './limits.ts';
+import { makeIncline } from './make.ts';
+import { mistakes } from './mistakes.ts';
+import { cautions, differences, drawing, slope, steps } from './paper.ts';
+import type { InclinedPlane } from './station.ts';
+
+/** The inclined plane: a board propped at one end, a load on base, rollers or wheels, a string up it. */
+export const inclinedPlane: Machine<InclinedPlane> = {
+  name: 'inclined plane',
+  partKinds: [board],
+  slots,
+  fields,
+  make: makeIncline,
+  balance: balanceIncline,
+  idealAdvantage,
+  limits,
+  slope,
+  mistakes,
+  steps,
+  cautions,
+  drawing,
+  differences,
+};
