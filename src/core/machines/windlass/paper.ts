@@ -1,0 +1,107 @@
+import type { Drawing, Point, Shape } from '../../description/drawing.ts';
+import type { Caution, Step } from '../../description/step.ts';
+import type { Facts } from '../../diagnostics/diagnostic.ts';
+import { lengthFact, massFact, ratioFact } from '../../diagnostics/facts.ts';
+import type { At } from '../../uncertainty/propagate.ts';
+import type { Windlass } from './station.ts';
+import { arms, directionOf } from './windlass.ts';
+
+/** How the station is set up, one action a step. */
+export function steps(windlass: Windlass): readonly Step[] {
+  const step = (name: string, facts: Facts = {}): Step => ({ key: `windlass.step.${name}`, facts });
+  const { layers, turnedBy, pull } = windlass;
+  return [
+    step('load'),
+    ...(layers === 0 ? [step('one-layer')] : [step('wind-layers', { layers })]),
+    ...(turnedBy === 'crank'
+      ? [step('hook-crank'), step('square')]
+      : [step('wind-wheel'), step('hook-wheel')]),
+    step(`pull-${pull}`),
+  ];
+}
+
+export const cautions = (): readonly Caution[] => [
+  { key: 'caution.falling-loads', facts: {}, source: 'falling loads' },
+  { key: 'caution.fingers', facts: {}, source: 'fingers' },
+];
+
+/** What the windlass on the table has and the schoolbook's wheel and axle leaves out. */
+export function differences(
+  windlass: Windlass,
+  at: At,
+): readonly { readonly key: string; readonly facts: Facts }[] {
+  const { inputs, layers } = windlass;
+  const thickness = at(inputs.axleLine);
+  const rubs = at(inputs.bearingFriction) * at(inputs.bearingRadius) !== 0;
+  return [
+    ...(thickness === 0
+      ? []
+      : [{ key: 'windlass.difference.line', facts: { thickness: lengthFact(thickness) } }]),
+    ...(layers === 0 || thickness === 0 ? [] : [{ key: 'windlass.difference.layers', facts: { layers } }]),
+    ...(rubs
+      ? [{ key: 'windlass.difference.bearing', facts: { friction: ratioFact(at(inputs.bearingFriction)) } }]
+      : []),
+    ...(rubs && at(inputs.drumMass) !== 0
+      ? [{ key: 'windlass.difference.drum', facts: { mass: massFact(at(inputs.drumMass)) } }]
+      : []),
+  ];
+}
+
+/** The drum to scale, seen along its axle; the load hangs on the left of it. */
+export function drawing(windlass: Windlass, at: At): Drawing {
+  const { inputs, turnedBy } = windlass;
+  const { a, c } = arms(windlass, at);
+  const R = at(inputs.wheelRadius);
+  const r = at(inputs.axleRadius);
+  const reach = Math.max(R, r);
+  const low = -1.6 * reach;
+  const direction = directionOf(windlass, at);
+  // Square to the pull, on the side where it turns the drum against the load on the left.
+  const square = direction + Math.PI / 2;
+  const rim: Point = [c * Math.cos(square), c * Math.sin(square)];
+  const hook: Point =
+    turnedBy === 'crank'
+      ? rim
+      : [rim[0] + 0.8 * reach * Math.cos(direction), rim[1] + 0.8 * reach * Math.sin(direction)];
+  const wheel: Shape =
+    turnedBy === 'crank'
+      ? { shape: 'body', role: 'bar', outline: crank(rim, r) }
+      : { shape: 'wheel', centre: [0, 0], radius: R, role: 'wheel' };
+  return {
+    shapes: [
+      wheel,
+      { shape: 'wheel', centre: [0, 0], radius: r, role: 'axle' },
+      { shape: 'pivot', at: [0, 0], stand: 'below' },
+      {
+        shape: 'line',
+        path: [
+          [-a, 0],
+          [-a, low],
+        ],
+      },
+      { shape: 'load', hook: [-a, low], label: 'load' },
+      ...(turnedBy === 'crank' ? [] : [{ shape: 'line', path: [rim, hook] } as const]),
+      {
+        shape: 'effort',
+        from: hook,
+        direction,
+        newtons: 0,
+        scale: ({ down: 'upside down', level: 'level', up: 'hook down' } as const)[windlass.pull],
+      },
+      { shape: 'measure', from: [0, 0], to: [-a, 0], offset: -1, metres: a },
+      { shape: 'measure', from: [0, 0], to: rim, offset: 1, metres: c },
+    ],
+  };
+}
+
+/** A flat arm from the axle to where the hand pulls. */
+function crank([x, y]: Point, r: number): readonly Point[] {
+  const length = Math.hypot(x, y);
+  const [sx, sy] = [(-y / length) * r * 0.4, (x / length) * r * 0.4];
+  return [
+    [sx, sy],
+    [x + sx, y + sy],
+    [x - sx, y - sy],
+    [-sx, -sy],
+  ];
+}
