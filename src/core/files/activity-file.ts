@@ -1,0 +1,153 @@
+import { choiceIn, measuredIn, textIn } from '../description/filled.ts';
+import type { Diagnostic } from '../diagnostics/diagnostic.ts';
+import type { Role } from '../kit/role.ts';
+import type { Activity, ActivitySetup, ActivityTable, AgeRange } from './activity.ts';
+import { activityFields, tableFields } from './activity-fields.ts';
+import { checkFields } from './check-fields.ts';
+import {
+  asMap,
+  asText,
+  atKey,
+  atValue,
+  type Context,
+  listAt,
+  mapAt,
+  nearestFact,
+  type Path,
+} from './context.ts';
+import { openFile } from './file-header.ts';
+import { entryOf, type MapNode, type Node } from './node.ts';
+import { readRole } from './role-text.ts';
+import { readMachine, readSetup } from './setup-words.ts';
+import type { SourceFile, SourceText } from './source-text.ts';
+import type { Vocabulary } from './vocabulary.ts';
+
+export interface ReadActivity {
+  readonly source: SourceFile;
+  readonly activity: Activity | null;
+  readonly diagnostics: readonly Diagnostic[];
+}
+
+/** Reads an activity file: tables with their machine, roles and setups. */
+export function readActivityFile(file: SourceText, vocabulary: Vocabulary): ReadActivity {
+  const { source, root, context, diagnostics } = openFile(file, 'activity');
+  if (root === null) return { source, activity: null, diagnostics };
+  const owner = {
+    path: [],
+    idOf: (field: string) => `activity/${field}`,
+    besides: ['handspike', 'tables'],
+  };
+  const { filled } = checkFields(root, activityFields, owner, context);
+  const items = listAt(root, 'tables', [], context);
+  if (entryOf(root, 'tables') === undefined)
+    atKey(context, [], 'missing-key', { key: 'tables', example: 'tables:' });
+  const tables = items.flatMap((item, n) => {
+    const table = readTable(item, ['tables', n], vocabulary, context);
+    return table === null ? [] : [table];
+  });
+  refuseMarksTwice(tables, context);
+  checkPartners(tables, context);
+  return {
+    source,
+    activity: {
+      file: file.name,
+      title: textIn(filled, 'title') ?? '',
+      decimal: choiceIn(filled, 'decimal') === 'comma' ? 'comma' : 'point',
+      age: readAge(textIn(filled, 'age'), context),
+      handLimit: measuredIn(filled, 'hand limit') ?? null,
+      handScatter: measuredIn(filled, 'hand scatter') ?? null,
+      tables,
+    },
+    diagnostics,
+  };
+}
+
+function readTable(node: Node, path: Path, vocabulary: Vocabulary, context: Context): ActivityTable | null {
+  const map = asMap(node, path, context);
+  if (map === null) return null;
+  const owner = { path, idOf: (field: string) => `table/${field}`, besides: ['roles', 'setups'] };
+  const { filled } = checkFields(map, tableFields, owner, context);
+  const { roles, areAllRead } = readRoles(map, path, vocabulary, context);
+  const machine = readMachine(map, path, vocabulary, context, true);
+  const mark = textIn(filled, 'table');
+  if (machine === null || mark === undefined) return null;
+  const items = listAt(map, 'setups', path, context);
+  if (entryOf(map, 'setups') === undefined)
+    atKey(context, path, 'missing-key', { key: 'setups', example: 'setups:' });
+  const setups = items.flatMap((item, n): readonly ActivitySetup[] => {
+    const at = [...path, 'setups', n];
+    const setup = asMap(item, at, context);
+    if (setup === null) return [];
+    const read = readSetup(setup, at, machine, roles, vocabulary, context);
+    return read === null ? [] : [read];
+  });
+  if (areAllRead && setups.length === items.length) warnOfIdleRoles(roles, setups, path, context);
+  return { mark, title: textIn(filled, 'title') ?? mark, machine: machine.name, roles, setups, path };
+}
+
+function readRoles(
+  map: MapNode,
+  path: Path,
+  vocabulary: Vocabulary,
+  context: Context,
+): { readonly roles: readonly Role[]; readonly areAllRead: boolean } {
+  const written = mapAt(map, 'roles', path, context);
+  if (written === null) return { roles: [], areAllRead: false };
+  const roles = written.entries.flatMap(({ key, node }) => {
+    const at = [...path, 'roles', key];
+    const text = asText(node, at, context);
+    const role = text === null ? null : readRole(key, text, at, vocabulary, context);
+    return role === null ? [] : [role];
+  });
+  return { roles, areAllRead: roles.length === written.entries.length };
+}
+
+/** A role that no setup asks for is most likely a slip in a name. */
+function warnOfIdleRoles(
+  roles: readonly Role[],
+  setups: readonly ActivitySetup[],
+  path: Path,
+  context: Context,
+): void {
+  const used = new Set(
+    setups.flatMap((setup) => [setup, ...setup.stages].flatMap((each) => Object.values(each.roles))),
+  );
+  for (const { name } of roles)
+    if (!used.has(name)) atKey(context, [...path, 'roles', name], 'role-unused', { role: name }, 'warning');
+}
+
+/** Readings name a setup only, so a setup's mark stands once in the whole activity. */
+function refuseMarksTwice(tables: readonly ActivityTable[], context: Context): void {
+  const seen = { table: new Set<string>(), setup: new Set<string>() };
+  const check = (what: 'table' | 'setup', mark: string, path: Path): void => {
+    if (seen[what].has(mark)) atValue(context, [...path, what], 'mark-twice', { mark, what });
+    seen[what].add(mark);
+  };
+  for (const table of tables) {
+    check('table', table.mark, table.path);
+    for (const setup of table.setups) check('setup', setup.mark, setup.path);
+  }
+}
+
+function checkPartners(tables: readonly ActivityTable[], context: Context): void {
+  for (const { setups } of tables)
+    for (const { mark, partner, path } of setups) {
+      const known = setups.map((each) => each.mark).filter((each) => each !== mark);
+      if (partner !== null && !known.includes(partner))
+        atValue(context, [...path, 'partner'], 'unknown-partner', {
+          written: partner,
+          known,
+          ...nearestFact(partner, known),
+        });
+    }
+}
+
+function readAge(text: string | undefined, context: Context): AgeRange | null {
+  if (text === undefined) return null;
+  const found = /^(\d{1,2})(?:\s*\.\.\s*(\d{1,2}))?$/.exec(text);
+  const from = Number(found?.[1] ?? Number.NaN);
+  const to = Number(found?.[2] ?? from);
+  if (found !== null && from <= to) return { from, to };
+  atValue(context, ['age'], 'not-an-age', { written: text });
+  return null;
+}

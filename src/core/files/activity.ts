@@ -1,0 +1,61 @@
+import type { Filled } from '../description/fields.ts';
+import type { Role } from '../kit/role.ts';
+import type { Newtons, Ratio } from '../quantities/brands.ts';
+import type { DecimalMark } from '../quantities/print-quantity.ts';
+import type { Measured } from '../uncertainty/measured.ts';
+import type { Path } from './context.ts';
+
+/** What is done at the tables, for any kit that has the parts: kinds and roles, never a kit's marks. */
+export interface Activity {
+  readonly file: string;
+  readonly title: string;
+  readonly decimal: DecimalMark;
+  readonly age: AgeRange | null;
+  /** The most that these hands may pull. */
+  readonly handLimit: Measured<Newtons> | null;
+  /** Scatter of their readings: standard deviation as a share of the reading. */
+  readonly handScatter: Measured<Ratio> | null;
+  readonly tables: readonly ActivityTable[];
+}
+
+export interface AgeRange {
+  readonly from: number;
+  readonly to: number;
+}
+
+export interface ActivityTable {
+  readonly mark: string;
+  readonly title: string;
+  readonly machine: string;
+  readonly roles: readonly Role[];
+  readonly setups: readonly ActivitySetup[];
+  readonly path: Path;
+}
+
+/** One way to set up the table's machine, and how it is read. */
+export interface ActivitySetup extends StageWords {
+  readonly mark: string;
+  /** How it is pulled, read and watched, whatever the machine. */
+  readonly generic: Filled;
+  /** The setup that this one is compared with. */
+  readonly partner: string | null;
+  /** What the pair exists to show, in the activity's own words. */
+  readonly shows: string | null;
+  /** From the load to the hand, where the machine is made of stages. */
+  readonly stages: readonly ActivityStage[];
+}
+
+export interface ActivityStage extends StageWords {
+  readonly machine: string;
+}
+
+/** Roles by slot and the machine's own fields: of a setup, or of one stage of it. */
+export interface StageWords {
+  readonly roles: Readonly<Record<string, string>>;
+  readonly fields: Filled;
+  /** Keys that were written, so that a finding can point at them. */
+  readonly written: readonly string[];
+  readonly path: Path;
+  /** Something in it could not be read: it can't be prepared. */
+  readonly isFaulty: boolean;
+}

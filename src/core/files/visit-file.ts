@@ -1,0 +1,134 @@
+import type { Fields } from '../description/fields.ts';
+import { choiceIn, countIn, measuredIn, textIn } from '../description/filled.ts';
+import type { Diagnostic } from '../diagnostics/diagnostic.ts';
+import type { LocalGravity } from '../kit/local-gravity.ts';
+import type { Seconds } from '../quantities/brands.ts';
+import type { DecimalMark } from '../quantities/print-quantity.ts';
+import type { Measured } from '../uncertainty/measured.ts';
+import { checkDate } from './calendar-date.ts';
+import { checkFields } from './check-fields.ts';
+import { asMap, asText, type Context, mapAt, type Path } from './context.ts';
+import { openFile } from './file-header.ts';
+import { gravityField, readGravity, writtenGravity } from './gravity-fields.ts';
+import { decimalField } from './kit-fields.ts';
+import { entryOf, type MapNode } from './node.ts';
+import type { SourceFile, SourceText } from './source-text.ts';
+
+/** One visit or loan: which kit does which activity, where, with whom, and what is missing today. */
+export interface Visit {
+  readonly file: string;
+  /** File names as written, beside the visit file. */
+  readonly kit: string;
+  readonly activity: string;
+  readonly date: string | null;
+  readonly decimal: DecimalMark;
+  readonly gravity: LocalGravity | null;
+  readonly groups: number | null;
+  readonly pupils: number | null;
+  readonly helpers: number | null;
+  readonly period: Measured<Seconds> | null;
+  /** Name of the file with the readings. */
+  readonly readingsIn: string | null;
+  /** Part marks by table and role. */
+  readonly roles: Readonly<Record<string, Readonly<Record<string, string>>>>;
+  /** Marks of parts that are not there today, each with its place for findings. */
+  readonly missing: readonly MissingMark[];
+}
+
+export interface MissingMark {
+  readonly mark: string;
+  readonly path: Path;
+}
+
+/** The head of a visit file. */
+export const visitFields: Fields = {
+  kit: { type: 'text', required: true, meaning: 'visit.field.kit', example: 'boathouse.kit.yaml' },
+  activity: {
+    type: 'text',
+    required: true,
+    meaning: 'visit.field.activity',
+    example: 'harbour-day.activity.yaml',
+  },
+  date: { type: 'text', meaning: 'visit.field.date', example: '2026-05-12' },
+  groups: { type: 'count', least: 1, most: 100, meaning: 'visit.field.groups', example: '6' },
+  pupils: { type: 'count', least: 1, most: 1000, meaning: 'visit.field.pupils', example: '24' },
+  helpers: { type: 'count', least: 0, most: 100, meaning: 'visit.field.helpers', example: '2' },
+  period: {
+    type: 'quantity',
+    dimensions: ['time'],
+    above: 0,
+    meaning: 'visit.field.period',
+    example: '50 min',
+  },
+  'readings in': { type: 'text', meaning: 'visit.field.readings-in', example: 'readings.csv' },
+  ...decimalField,
+  ...gravityField,
+};
+
+export interface ReadVisit {
+  readonly source: SourceFile;
+  readonly visit: Visit | null;
+  readonly diagnostics: readonly Diagnostic[];
+}
+
+/** Reads a visit file. Whether its marks and roles exist is seen only together with kit and activity. */
+export function readVisitFile(file: SourceText): ReadVisit {
+  const { source, root, context, diagnostics } = openFile(file, 'visit');
+  if (root === null) return { source, visit: null, diagnostics };
+  const owner = {
+    path: [],
+    idOf: (field: string) => `visit/${field}`,
+    besides: ['handspike', 'place', 'roles', 'missing'],
+  };
+  const { filled } = checkFields(root, visitFields, owner, context);
+  const date = textIn(filled, 'date');
+  return {
+    source,
+    visit: {
+      file: file.name,
+      kit: textIn(filled, 'kit') ?? '',
+      activity: textIn(filled, 'activity') ?? '',
+      date: date !== undefined && checkDate(date, ['date'], context) ? date : null,
+      decimal: choiceIn(filled, 'decimal') === 'comma' ? 'comma' : 'point',
+      gravity: readGravity(root, writtenGravity(filled), context),
+      groups: countIn(filled, 'groups') ?? null,
+      pupils: countIn(filled, 'pupils') ?? null,
+      helpers: countIn(filled, 'helpers') ?? null,
+      period: measuredIn(filled, 'period') ?? null,
+      readingsIn: textIn(filled, 'readings in') ?? null,
+      roles: readRoles(root, context),
+      missing: readMissing(root, context),
+    },
+    diagnostics,
+  };
+}
+
+function readRoles(root: MapNode, context: Context): Visit['roles'] {
+  const tables = mapAt(root, 'roles', [], context)?.entries ?? [];
+  return Object.fromEntries(
+    tables.flatMap(({ key: table, node }) => {
+      const map = asMap(node, ['roles', table], context);
+      if (map === null) return [];
+      const marks = map.entries.flatMap(({ key: role, node: mark }) => {
+        const text = asText(mark, ['roles', table, role], context);
+        return text === null ? [] : [[role, text] as const];
+      });
+      return [[table, Object.fromEntries(marks)] as const];
+    }),
+  );
+}
+
+/** Missing parts, as a list or as one text with commas between: `amber, teal`. */
+function readMissing(root: MapNode, context: Context): readonly MissingMark[] {
+  const node = entryOf(root, 'missing')?.node;
+  if (node === undefined) return [];
+  if (node.kind !== 'list')
+    return (asText(node, ['missing'], context)?.split(/,\s*/) ?? []).map((mark) => ({
+      mark,
+      path: ['missing'],
+    }));
+  return node.items.flatMap((item, n) => {
+    const mark = asText(item, ['missing', n], context);
+    return mark === null ? [] : [{ mark, path: ['missing', n] }];
+  });
+}

@@ -1,0 +1,111 @@
+/** English messages about files that can't be read as YAML, or that say something else than they seem to. */
+export const syntaxDiagnostics = {
+  'syntax.too-deep': {
+    what: 'this nests deeper than a file of ours ever does',
+    here: 'too deep from here on',
+    why: 'kit, activity and visit need six steps of indentation',
+    help: 'check for brackets that are never closed',
+  },
+  'syntax.empty-file': {
+    what: 'the file is empty',
+    here: 'nothing is written here',
+    why: 'there is nothing to check',
+    help: 'begin with a line like "handspike: kit 1", or start from an example',
+  },
+  'syntax.no-keys': {
+    what: 'the file is not made of keys and values',
+    here: 'a key with a colon was expected',
+    why: 'the first line says what kind of file it is, as "handspike: kit 1"',
+    help: 'write keys with a colon behind them, each on a line of its own',
+  },
+  'syntax.second-document': {
+    what: 'a second document begins in the same file',
+    here: 'everything from here on would be ignored',
+    why: 'one file is one kit, one activity or one visit',
+    help: 'delete the line with three dashes, or put the rest in a file of its own',
+  },
+  'syntax.key-twice': {
+    what: 'the same key twice',
+    here: 'this key stands above already',
+    why: 'only one of the two could count, and a reader would not know which',
+    help: 'delete one of them, or rename it if it is another part',
+  },
+  'syntax.tab': {
+    what: 'a tab at the beginning of a line',
+    here: 'indent with spaces',
+    why: 'editors show tabs with different widths, so nobody can see what belongs to what',
+    help: 'put two spaces for each step',
+  },
+  'syntax.indent': {
+    what: 'this line is indented differently from its neighbours',
+    here: 'it belongs to nothing as it stands',
+    why: 'lines that belong together start in the same column',
+    help: 'line it up with the lines above, with spaces',
+  },
+  'syntax.not-closed': {
+    what: 'something was opened and never closed',
+    here: 'the closing sign is missing before here',
+    why: 'a quotation mark or a bracket needs its partner',
+    help: 'add the closing quotation mark or bracket, or leave both out',
+  },
+  'syntax.second-colon': {
+    what: 'a second key on the same line',
+    here: 'a value was expected, and this has a key in it',
+    why: 'a colon with a space behind it ends a key, so one line has one of them',
+    help: 'put the second key on a line of its own, or put the text in quotation marks',
+  },
+  'syntax.line-without-key': {
+    what: 'a line without a key',
+    here: 'no colon and space in this line',
+    why: 'a key ends with a colon and a space: "load: 300 g"',
+    help: 'add the space behind the colon, or the colon',
+  },
+  'syntax.special-sign': {
+    what: 'a text that starts with a sign that YAML keeps for itself',
+    here: 'this sign can not be the first one',
+    why: 'texts must not start with %, @ or a backquote',
+    help: 'put the text in quotation marks',
+  },
+  'syntax.unreadable': {
+    what: 'this can not be read',
+    here: 'something is out of place here',
+    why: 'the file is YAML: keys with a colon and a space, lists with a dash and a space, two spaces a step',
+    help: 'compare it with the lines around it, and put texts with odd signs in quotation marks',
+  },
+  'syntax.anchor': {
+    what: 'an anchor',
+    here: '"&{name}" is not taken',
+    why: 'a file is read aloud from top to bottom, and nothing in it points elsewhere',
+    help: 'delete "&{name}", and write the value out where it is needed again',
+  },
+  'syntax.alias': {
+    what: 'an alias',
+    here: 'this points to another place of the file',
+    why: 'a file is read aloud from top to bottom, and nothing in it points elsewhere',
+    help: 'write the value itself; a text that starts with an asterisk goes in quotation marks',
+  },
+  'syntax.tag': {
+    what: 'a YAML tag',
+    here: 'the tag in front of this is not taken',
+    why: 'every value is a text, and the field says how it is read',
+    help: 'delete the word that starts with an exclamation mark',
+  },
+  'syntax.merge-key': {
+    what: 'a merge key',
+    here: '"<<" is not taken',
+    why: 'a file is read aloud from top to bottom, and nothing in it points elsewhere',
+    help: 'write the keys out',
+  },
+  'syntax.key-is-no-text': {
+    what: 'a key that is not a text',
+    here: 'a word was expected here',
+    why: 'keys are read aloud: they are plain words',
+    help: 'write a word with a colon behind it',
+  },
+  'syntax.flow-with-commas': {
+    what: 'brackets in a file with decimal commas',
+    here: 'a comma in here ends a value',
+    why: 'in "{load: 1,5 N}" the load would be 1, and "5 N" a key of its own',
+    help: 'write each key on a line of its own, and each item of a list behind a dash',
+  },
+} as const;
