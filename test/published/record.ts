@@ -14,10 +14,23 @@ export interface ValidationRecord {
   readonly tolerance: number | null;
 }
 
-const folder = join(import.meta.dirname, '../../build/records');
+/** A case, or one figure of it (`id.figure`), that no law here can express, with the reason. */
+export interface NotRunRecord {
+  readonly topic: string;
+  readonly id: string;
+  readonly gist: string;
+  readonly reason: string;
+}
+
+export const recordsFolder = join(import.meta.dirname, '../../build/records');
 
 /** Keeps a finished check for the validation page; one file a topic, so that test files don't meet. */
-export function record(entry: ValidationRecord): void {
-  mkdirSync(folder, { recursive: true });
-  appendFileSync(join(folder, `${entry.topic}.jsonl`), `${JSON.stringify(entry)}\n`);
+export const record = (entry: ValidationRecord): void => append(`${entry.topic}.jsonl`, entry);
+
+/** Keeps the reason why a case was not run. */
+export const recordNotRun = (entry: NotRunRecord): void => append(`${entry.topic}.not-run.jsonl`, entry);
+
+function append(file: string, entry: object): void {
+  mkdirSync(recordsFolder, { recursive: true });
+  appendFileSync(join(recordsFolder, file), `${JSON.stringify(entry)}\n`);
 }

@@ -1,0 +1,41 @@
+import type { Metres } from '../../quantities/brands.ts';
+import { plus, times } from '../../uncertainty/measured.ts';
+import type { UsualMistake } from '../machine.ts';
+import type { Screw } from './station.ts';
+
+/** Base rates are assumptions: common practice, no source. */
+const TURN_MISCOUNTED = 0.03;
+const HALF_TURNS = 0.02;
+const NOT_FLUSH = 0.03;
+
+/** What goes wrong at a screw: the count, the half turn of a wrist, a face that did not touch yet. */
+export const mistakes: readonly UsualMistake<Screw>[] = [
+  { code: 'screw.turn-more', baseRate: TURN_MISCOUNTED, change: (screw) => miscounted(screw, 1) },
+  { code: 'screw.turn-less', baseRate: TURN_MISCOUNTED, change: (screw) => miscounted(screw, -1) },
+  {
+    code: 'screw.half-turns',
+    baseRate: HALF_TURNS,
+    change: (screw) =>
+      isCounted(screw) && screw.counting.perTurn === 1
+        ? { ...screw, counting: { ...screw.counting, perTurn: 2 } }
+        : null,
+  },
+  { code: 'screw.not-flush', baseRate: NOT_FLUSH, change: startedHalfATurnAway },
+];
+
+const isCounted = (screw: Screw): boolean => screw.turns !== null || screw.inputs.travel !== undefined;
+
+function miscounted(screw: Screw, by: 1 | -1): Screw | null {
+  if (!isCounted(screw)) return null;
+  const least = screw.turns ?? (screw.inputs.travel?.value ?? 0) / (screw.starts * screw.inputs.pitch.value);
+  if (least + by <= 0) return null;
+  return { ...screw, counting: { ...screw.counting, extra: screw.counting.extra + by } };
+}
+
+/** The face was half a turn short of touching when the count began. */
+function startedHalfATurnAway(screw: Screw): Screw | null {
+  if (!isCounted(screw)) return null;
+  const half = times<Metres>(screw.inputs.pitch, screw.starts / 2);
+  const startGap = plus(screw.inputs.startGap, half);
+  return { ...screw, inputs: { ...screw.inputs, startGap } };
+}

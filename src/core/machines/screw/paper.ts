@@ -1,0 +1,135 @@
+import type { Drawing, Point, Shape } from '../../description/drawing.ts';
+import type { Caution, Step } from '../../description/step.ts';
+import type { Facts } from '../../diagnostics/diagnostic.ts';
+import { lengthFact } from '../../diagnostics/facts.ts';
+import { type At, atBest } from '../../uncertainty/propagate.ts';
+import { isSelfLocking } from './screw.ts';
+import { lead, type Screw } from './station.ts';
+
+/** How the screw is set up and turned, one action a step. */
+export function steps(screw: Screw): readonly Step[] {
+  const { arm, travel, startGap } = screw.inputs;
+  const gap = atBest(startGap);
+  const start: Step =
+    gap > 0
+      ? { key: 'screw.step.start-gap', facts: { gap: lengthFact(gap) } }
+      : { key: 'screw.step.start-flush', facts: {} };
+  if (screw.turns !== null)
+    return [
+      start,
+      { key: 'screw.step.mark', facts: {} },
+      { key: 'screw.step.turn-count', facts: { turns: screw.turns } },
+      { key: 'screw.step.measure-travel', facts: {} },
+    ];
+  if (travel !== undefined)
+    return [
+      start,
+      { key: 'screw.step.mark', facts: {} },
+      { key: 'screw.step.turn-until', facts: { travel: lengthFact(atBest(travel)) } },
+      { key: 'screw.step.write-turns', facts: {} },
+    ];
+  return [
+    { key: 'screw.step.load', facts: {} },
+    ...(arm === undefined ? [] : [{ key: 'screw.step.hook', facts: { arm: lengthFact(atBest(arm)) } }]),
+    { key: 'screw.step.pull-square', facts: {} },
+    { key: 'screw.step.read-turning', facts: {} },
+  ];
+}
+
+export const cautions = (): readonly Caution[] => [{ key: 'caution.fingers', facts: {}, source: 'fingers' }];
+
+/** What the screw on the table has and the schoolbook's screw leaves out. */
+export function differences(
+  screw: Screw,
+  at: At,
+): readonly { readonly key: string; readonly facts: Facts }[] {
+  const { threadFriction, collarFriction, collarDiameter, headMass, startGap } = screw.inputs;
+  const counted = screw.turns !== null || screw.inputs.travel !== undefined;
+  if (counted)
+    return at(startGap) === 0
+      ? []
+      : [{ key: 'screw.difference.start-gap', facts: { gap: lengthFact(at(startGap)) } }];
+  return [
+    ...(at(threadFriction) === 0
+      ? []
+      : [{ key: 'screw.difference.thread', facts: { friction: at(threadFriction) } }]),
+    ...(at(collarFriction) * at(collarDiameter) === 0
+      ? []
+      : [{ key: 'screw.difference.collar', facts: { diameter: lengthFact(at(collarDiameter)) } }]),
+    ...(at(headMass) === 0
+      ? []
+      : [
+          {
+            key: 'screw.difference.head',
+            facts: { mass: { si: at(headMass), dimension: 'mass' } },
+          } as const,
+        ]),
+    ...(isSelfLocking(screw, at) ? [{ key: 'screw.difference.stays', facts: {} }] : []),
+  ];
+}
+
+/** Turns of thread drawn at most: enough to see the pitch. */
+const DRAWN_TURNS = 24;
+
+/** Side view of the thread with its load, and the lever seen along the axis, to one scale. */
+export function drawing(screw: Screw, at: At): Drawing {
+  const d = at(screw.inputs.diameter);
+  const turns = Math.min(DRAWN_TURNS, Math.max(6, Math.ceil((4 * d) / at(screw.inputs.pitch))));
+  const height = turns * at(screw.inputs.pitch);
+  const nut = height / 3;
+  const arm = screw.inputs.arm === undefined ? 0 : at(screw.inputs.arm);
+  const axis = arm + 3 * d;
+  return {
+    shapes: [
+      { shape: 'ground', from: [axis - 2.5 * d, -nut], to: [axis + 2.5 * d, -nut] },
+      { shape: 'body', role: 'nut', outline: box(axis - 1.25 * d, -nut, axis + 1.25 * d, 0) },
+      { shape: 'body', role: 'screw', outline: threadOutline(screw, at, axis, turns) },
+      { shape: 'load', hook: [axis, height], label: 'load' },
+      {
+        shape: 'measure',
+        from: [axis + d / 2, 0],
+        to: [axis + d / 2, lead(screw, at)],
+        offset: -1,
+        metres: lead(screw, at),
+      },
+      ...leverView(screw, at),
+    ],
+  };
+}
+
+/** Along the axis: the screw's circle, its lever, and the pull square to it. */
+function leverView(screw: Screw, at: At): readonly Shape[] {
+  const d = at(screw.inputs.diameter);
+  const circle: Shape = { shape: 'wheel', centre: [0, 0], radius: d / 2, role: 'screw' };
+  if (screw.inputs.arm === undefined) return [circle];
+  const a = at(screw.inputs.arm);
+  return [
+    { shape: 'body', role: 'bar', outline: box(0, -d / 4, a, d / 4) },
+    circle,
+    { shape: 'label', at: [0, -1.5 * d], key: 'screw.label.along-the-axis', facts: {} },
+    { shape: 'effort', from: [a, 0], direction: Math.PI / 2, newtons: 0, scale: 'level' },
+    { shape: 'measure', from: [0, 0], to: [a, 0], offset: -1, metres: a },
+  ];
+}
+
+/** Both flanks of every turn: out to the diameter, in to the root, half a pitch apart side to side. */
+function threadOutline(screw: Screw, at: At, axis: number, turns: number): readonly Point[] {
+  const P = at(screw.inputs.pitch);
+  const crest = at(screw.inputs.diameter) / 2;
+  const root = Math.max(crest / 2, at(screw.inputs.meanDiameter) - crest);
+  const right: Point[] = [];
+  const left: Point[] = [];
+  for (let half = 0; half <= 2 * turns; half += 1) {
+    const y = (half * P) / 2;
+    right.push([axis + (half % 2 === 0 ? crest : root), y]);
+    left.push([axis - (half % 2 === 0 ? root : crest), y]);
+  }
+  return [...right, ...left.reverse()];
+}
+
+const box = (left: number, low: number, right: number, high: number): readonly Point[] => [
+  [left, low],
+  [right, low],
+  [right, high],
+  [left, high],
+];

@@ -1,0 +1,115 @@
+import type { Drawing, Point, Shape } from '../../description/drawing.ts';
+import type { At } from '../../uncertainty/propagate.ts';
+import { faceAngle, opening, type Wedge } from './station.ts';
+
+/** The wedge to scale where it now stands: under its load, or between its faces. Edge toward +x. */
+export const drawing = (wedge: Wedge, at: At): Drawing =>
+  wedge.form === 'lifting' ? liftingDrawing(wedge, at) : splittingDrawing(wedge, at);
+
+/** The edge points to the stop, and the cord runs out below it; the load has the slope's angle below. */
+function liftingDrawing(wedge: Wedge, at: At): Drawing {
+  const l = at(wedge.inputs.length);
+  const t = at(wedge.inputs.thickness);
+  const x = wedge.hasMark ? at(wedge.inputs.advance) : l / 2;
+  const slope = Math.tan(faceAngle(wedge, at));
+  const left = l - x;
+  const right = Math.max(l, left + l / 2);
+  const top = Math.max(t, x * slope) + l / 3;
+  const under = (along: number): number => (l - along) * slope;
+  return {
+    shapes: [
+      { shape: 'ground', from: [-l / 4, 0], to: [right + l / 4, 0] },
+      {
+        shape: 'body',
+        role: 'wedge',
+        outline: [
+          [0, 0],
+          [l, 0],
+          [0, t],
+        ],
+      },
+      {
+        shape: 'body',
+        role: 'block',
+        outline: [
+          [left, under(left)],
+          [l, 0],
+          ...(right > l ? [[right, 0] as const] : []),
+          [right, top],
+          [left, top],
+        ],
+      },
+      {
+        shape: 'body',
+        role: 'frame',
+        outline: [
+          [right, l / 12],
+          [right + l / 12, l / 12],
+          [right + l / 12, top],
+          [right, top],
+        ],
+      },
+      { shape: 'load', hook: [(left + right) / 2, top], label: 'load' },
+      { shape: 'effort', from: [l, t / 20], direction: 0, newtons: 0, scale: 'level' },
+      { shape: 'angle', at: [l, 0], from: Math.PI - faceAngle(wedge, at), to: Math.PI, radius: l / 4 },
+      { shape: 'measure', from: [0, 0], to: [l, 0], offset: -1, metres: l },
+      { shape: 'measure', from: [0, 0], to: [0, t], offset: -1, metres: t },
+    ],
+  };
+}
+
+/** Two blocks parted by the wedge, cords round both; turned to point down where it is pushed down. */
+function splittingDrawing(wedge: Wedge, at: At): Drawing {
+  const down = wedge.pushed === 'down';
+  const turned = ([x, y]: Point): Point => (down ? [y, -x] : [x, y]);
+  const l = at(wedge.inputs.length);
+  const t = at(wedge.inputs.thickness);
+  const x = at(wedge.inputs.advance);
+  const half = opening(wedge, at) / 2;
+  const mouth = l - x;
+  const face = (side: 1 | -1): Shape => ({
+    shape: 'body',
+    role: 'block',
+    outline: [
+      turned([mouth, side * half]),
+      turned([mouth + l, side * half]),
+      turned([mouth + l, side * (half + l / 4)]),
+      turned([mouth, side * (half + l / 4)]),
+    ],
+  });
+  const cord = (along: number): Shape => ({
+    shape: 'line',
+    path: [turned([along, -half - l / 4]), turned([along, half + l / 4])],
+  });
+  return {
+    shapes: [
+      face(1),
+      face(-1),
+      {
+        shape: 'body',
+        role: 'wedge',
+        outline: [turned([0, -t / 2]), turned([l, 0]), turned([0, t / 2])],
+      },
+      ...(wedge.hasCords ? [cord(mouth + l / 3), cord(mouth + (2 * l) / 3)] : []),
+      {
+        shape: 'effort',
+        from: turned([l, 0]),
+        direction: down ? -Math.PI / 2 : 0,
+        newtons: 0,
+        scale: down ? 'upside down' : 'level',
+      },
+      ...(x > 0
+        ? [
+            {
+              shape: 'measure',
+              from: turned([mouth, half + l / 4]),
+              to: turned([l, half + l / 4]),
+              offset: 1,
+              metres: x,
+            } as const,
+          ]
+        : []),
+      { shape: 'measure', from: turned([0, -t / 2]), to: turned([0, t / 2]), offset: -1, metres: t },
+    ],
+  };
+}
