@@ -57,9 +57,9 @@ export function holeInk({ centre, radius, used }: Hole): Ink {
 
 /**
  * Numbers above the holes, all of them where there is room, else every second, fifth or tenth; those
- * in use always, in bold.
+ * in use always, in bold. Below the bar where something stands over it.
  */
-export function holeNumbers(holes: readonly Hole[], above: number): readonly Ink[] {
+export function holeNumbers(holes: readonly Hole[], above: number, busy: readonly Point[]): readonly Ink[] {
   const numbered = holes.filter((hole) => hole.number !== null);
   const spacing = Math.min(
     ...numbered.slice(1).map((hole, n) => {
@@ -76,10 +76,14 @@ export function holeNumbers(holes: readonly Hole[], above: number): readonly Ink
       const isCrowded = usedNumbers.some((each) => Math.abs(each - number) * spacing < 5.2);
       return number % every === 0 && !isCrowded;
     })
-    .map((hole) =>
-      words([hole.centre[0], hole.centre[1] - above], String(hole.number), {
-        size: 'small',
-        ...(hole.used ? { bold: true as const } : {}),
-      }),
+    .map(({ centre: [x, y], number, used }) =>
+      words(
+        [x, busy.some(([left]) => Math.abs(left - x) < 4) ? y + above + 2.2 : y - above],
+        String(number),
+        {
+          size: 'small',
+          ...(used ? { bold: true as const } : {}),
+        },
+      ),
     );
 }

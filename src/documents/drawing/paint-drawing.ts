@@ -49,14 +49,14 @@ function fittingInk(
   options: DrawingOptions,
 ): { readonly ink: Ink; readonly reduction: number } {
   const room = { width: options.width - 2 * MARGIN, height: options.height - 2 * MARGIN - 9 };
-  const largest = DRAWING_SCALES[DRAWING_SCALES.length - 1] ?? 1;
-  for (const reduction of DRAWING_SCALES) {
+  const tried = DRAWING_SCALES.map((reduction) => {
     const ink = drawingInk(drawing, reduction, options);
     const { left, top, right, bottom } = ink.box;
-    const fits = right - left <= room.width && bottom - top <= room.height;
-    if (fits || reduction === largest) return { ink, reduction };
-  }
-  return { ink: together([]), reduction: largest };
+    return { ink, reduction, width: right - left, height: bottom - top };
+  });
+  const fitting = tried.find((each) => each.width <= room.width && each.height <= room.height);
+  // Signs have a size of their own: where they alone are too high, the width decides.
+  return fitting ?? tried.find((each) => each.width <= room.width) ?? { ink: together([]), reduction: 1 };
 }
 
 /** Everything at one scale: apparatus first, then what is written on it, dimensions outside of all that. */
@@ -82,7 +82,7 @@ function drawingInk(drawing: Drawing, reduction: number, options: DrawingOptions
       apparatus.push(shapeInk(shape, on, perMetre, options));
     }
   }
-  const numbers = holeNumbers(holes, aboveHoles(drawing, perMetre));
+  const numbers = holeNumbers(holes, aboveHoles(drawing, perMetre), busyAbove(drawing, on));
   const drawn = [...apparatus, ...numbers, ...lettering];
   const all = [
     ...drawn,
@@ -159,6 +159,13 @@ const holeOf = (
   used: shape.used === true,
 });
 
+/** Where a scale or a hanger stands over the bar, a number finds no room above it. */
+const busyAbove = (drawing: Drawing, on: (point: Point) => Point): readonly Point[] =>
+  drawing.shapes.flatMap((shape) => {
+    if (shape.shape === 'effort' && Math.sin(shape.direction) > 0) return [on(shape.from)];
+    return shape.shape === 'pivot' && shape.stand === 'above' ? [on(shape.at)] : [];
+  });
+
 /** Numbers stand clear of the bar they belong to. */
 function aboveHoles(drawing: Drawing, perMetre: number): number {
   const bar = drawing.shapes.find((each) => each.shape === 'body' && each.role === 'bar');
@@ -189,6 +196,6 @@ function scaleBar(box: Box, reduction: number, options: DrawingOptions): Ink {
       n % 2 === 0 ? 'solid' : 'none',
     );
   });
-  const text = `${quantityText({ si: length, dimension: 'length' })}   ${sentence(options.language, 'drawing.scale', { scale: scaleText(reduction) })}`;
+  const text = `${quantityText({ si: length, dimension: 'length' })} · ${sentence(options.language, 'drawing.scale', { scale: scaleText(reduction) })}`;
   return together([...bars, words([left + long + 2, y], text, { size: 'small', anchor: 'start' })]);
 }

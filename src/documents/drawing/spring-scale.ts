@@ -2,13 +2,13 @@ import type { Point } from '../../core/description/drawing.ts';
 import { circle, curve, type Ink, mm, moved, path, together, turned, words } from './ink.ts';
 
 /** The scale in its own frame: hook at the origin, ring up the page, so that upside down *is* upside down. */
-const ROD = 5.5;
-const TUBE = 24;
+const ROD = 5;
+const TUBE = 21;
 const TUBE_HALF = 2.7;
-const RING = 2.1;
-const ARROW_GAP = 1.6;
+const RING = 1.8;
+const ARROW_GAP = 1.2;
 /** Length of the arrow where no force is to be shown: on a pupil's page it must tell nothing. */
-export const PLAIN_ARROW = 15;
+export const PLAIN_ARROW = 11;
 
 export interface ScaleWords {
   readonly pull: string;
@@ -117,7 +117,7 @@ function captions(
   return [
     beside((-ROD + y.tubeTop) / 2, text.hangs, 'small'),
     beside(y.ring, text.ring, 'small'),
-    ...(upright ? [beside(-1.6, text.hook, 'small')] : []),
+    ...(upright ? [beside(-ROD + 0.9, text.hook, 'small')] : []),
     beside((y.tail + y.tip) / 2, text.pull, 'normal'),
   ];
 }

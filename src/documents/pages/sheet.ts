@@ -1,4 +1,4 @@
-import type { Drawing, ScaleHang } from '../../core/description/drawing.ts';
+import type { Drawing } from '../../core/description/drawing.ts';
 import type { Caution, Step } from '../../core/description/step.ts';
 import type { Graduations } from '../../core/instruments/graduations.ts';
 import type { Prediction } from '../../core/setups/prediction.ts';
@@ -42,10 +42,18 @@ export interface LoadSheet {
 /** A spring scale as a group holds it. Forces in newtons. */
 export interface ScaleSheet {
   readonly label: string;
-  readonly hangs: ScaleHang;
+  readonly hangs: HangSheet;
   /** How it hung when its pointer was set to 0. */
-  readonly zeroed: ScaleHang | 'in place';
+  readonly zeroed: HangSheet | 'in place';
   readonly graduations: Graduations;
   readonly range: number;
   readonly stop: number;
 }
+
+/** How a scale hangs: by name, or by the angle of its hook from straight down, radians. */
+export type HangSheet =
+  | 'hook down'
+  | 'level'
+  | 'along the slope'
+  | 'upside down'
+  | { readonly angle: number };

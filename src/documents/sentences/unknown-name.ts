@@ -4,9 +4,9 @@ import { hasSentence, sentence } from './sentence.ts';
 /**
  * The name of an unknown as a row of the budget or the advice has it. An unknown is a field of a
  * part or setup (`bar 1/pin diameter`), a named kind (`kind:bearing/dry pin`), or one of the house's
- * own (`hand scatter`).
+ * own (`reading/hand scatter`).
  *
- * @example unknownName('en', 'hand scatter') // => 'hand scatter'
+ * @example unknownName('en', 'reading/hand scatter') // => 'hand scatter'
  * @example unknownName('en', 'bar 1/pin diameter') // => 'pin diameter of bar 1'
  * @example unknownName('en', 'kind:bearing/dry pin') // => 'dry pin: friction of its kind'
  */

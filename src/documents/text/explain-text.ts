@@ -57,8 +57,9 @@ export const machineName = (language: Language, machine: string): string =>
   hasSentence(language, `machine.${machine}`) ? sentence(language, `machine.${machine}`) : machine;
 
 const workingText = (language: Language, line: WorkingLine): readonly string[] => [
-  `  ${sentence(language, line.what)}`,
-  `    ${equationText(line)}`,
+  ...(line.heading === undefined ? [] : ['', `  ${sentence(language, line.heading)}`]),
+  `    ${sentence(language, line.what)}`,
+  `      ${equationText(line)}`,
 ];
 
 function budgetText(language: Language, prediction: Prediction): readonly string[] {

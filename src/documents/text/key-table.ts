@@ -1,6 +1,7 @@
 import type { Prediction } from '../../core/setups/prediction.ts';
 import type { ScaleSheet, SetupSheet, Sheet, TableSheet } from '../pages/sheet.ts';
 import { unitLabel } from '../printing/reading-text.ts';
+import { hangWords } from '../sentences/hang-words.ts';
 import type { Language } from '../sentences/language.ts';
 import { sentence } from '../sentences/sentence.ts';
 import { unknownName } from '../sentences/unknown-name.ts';
@@ -57,6 +58,7 @@ function tableLines(language: Language, table: TableSheet): readonly string[] {
         wrapped(remark, WIDTH - 8).map((line, place) => `      ${place === 0 ? '' : '  '}${line}`),
       ),
     ]),
+    ...assumedLines(language, table),
   ];
 }
 
@@ -82,19 +84,31 @@ export const wayText = (language: Language, { watched, way }: Prediction): strin
 /** How the scale hangs and where its zero was set. */
 export const hangText = (language: Language, scale: ScaleSheet): string =>
   scale.zeroed === 'in place' || scale.zeroed === scale.hangs
-    ? sentence(language, 'key.hangs-in-place', { hangs: sentence(language, `hangs.${scale.hangs}`) })
+    ? sentence(language, 'key.hangs-in-place', { hangs: hangWords(language, scale.hangs) })
     : sentence(language, 'key.hangs', {
-        hangs: sentence(language, `hangs.${scale.hangs}`),
-        zeroed: sentence(language, `hangs.${scale.zeroed}`),
+        hangs: hangWords(language, scale.hangs),
+        zeroed: hangWords(language, scale.zeroed),
       });
 
-/** Names of the values that were assumed and not measured. */
-export const assumedNames = (language: Language, prediction: Prediction): readonly string[] =>
-  prediction.assumed.map(({ unknown }) => unknownName(language, unknown));
+/** Names of the values that were assumed and not measured, each once for a table. */
+export const assumedNames = (language: Language, table: TableSheet): readonly string[] => [
+  ...new Set(
+    table.setups.flatMap(({ prediction }) =>
+      prediction.assumed.map(({ unknown }) => unknownName(language, unknown)),
+    ),
+  ),
+];
+
+function assumedLines(language: Language, table: TableSheet): readonly string[] {
+  const what = assumedNames(language, table);
+  if (what.length === 0) return [];
+  return wrapped(sentence(language, 'key.assumed-are', { what }), WIDTH - 4).map(
+    (line, place) => `  ${place === 0 ? '' : '  '}${line}`,
+  );
+}
 
 function remarks(language: Language, setup: SetupSheet): readonly string[] {
   const { prediction } = setup;
-  const assumed = assumedNames(language, prediction);
   const narrowing = narrowingText(language, prediction);
   const plain = prediction.outcome.kind === 'reading' || prediction.outcome.kind === 'band';
   return [
@@ -103,7 +117,6 @@ function remarks(language: Language, setup: SetupSheet): readonly string[] {
     [textbookText(language, prediction.textbook), whyText(language, prediction)]
       .filter((each) => each !== '')
       .join(' '),
-    ...(assumed.length === 0 ? [] : [sentence(language, 'key.assumed-are', { what: assumed })]),
     ...(narrowing === '' ? [] : [narrowing]),
   ];
 }

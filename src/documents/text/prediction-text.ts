@@ -96,19 +96,19 @@ export function outcomeText(language: Language, prediction: Prediction): string 
   switch (outcome.kind) {
     case 'reading':
     case 'band':
-      return `${say('key.expected-is', { value: `${expected} ${unit}` })}; ${say('key.good').toLowerCase()} ${rangeText(language, prediction, outcome.good)}${outcome.cutAtOwnWeight ? `. ${say('outcome.cut-at-own-weight')}` : ''}`;
+      return `${say('key.expected-is', { value: `${expected} ${unit}` })}; ${say('key.good').toLowerCase()} ${rangeText(language, prediction, outcome.good)}${outcome.cutAtOwnWeight ? `. ${say('found.cut-at-own-weight')}` : ''}`;
     case 'on its stop':
-      return say('outcome.on its stop.long', {
+      return say('found.on its stop.long', {
         shows: shown(outcome.wouldShow),
         stop: `${markText(marks, outcome.stop, decimal)} ${unit}`,
       });
     case 'off the scale':
-      return `${say('outcome.off the scale.long', {
+      return `${say('found.off the scale.long', {
         shows: shown(outcome.wouldShow),
         range: `${markText(marks, outcome.range, decimal)} ${unit}`,
-      })}${outcome.overloads ? ` ${say('outcome.off the scale.harms')}` : ''}`;
+      })}${outcome.overloads ? ` ${say('found.off the scale.harms')}` : ''}`;
     case 'moves under the scale':
-      return say('outcome.moves under the scale.long', {
+      return say('found.moves under the scale.long', {
         needed: { si: outcome.needed, dimension: 'force' },
         weight: { si: outcome.ownWeight, dimension: 'force' },
         shows: `${expected} ${unit}`,
@@ -116,11 +116,11 @@ export function outcomeText(language: Language, prediction: Prediction): string 
         to: `${markText(marks, outcome.good.to, decimal)} ${unit}`,
       });
     case 'scale on the other side':
-      return say('outcome.scale on the other side.long', {
+      return say('found.scale on the other side.long', {
         force: { si: outcome.force, dimension: 'force' },
       });
     case 'ease':
-      return say('outcome.ease', { order: outcome.order, of: outcome.of });
+      return say('found.ease', { order: outcome.order, of: outcome.of });
     case 'not-defined':
       return notDefinedText(language, outcome);
   }
@@ -134,17 +134,17 @@ export function outcomeShort(language: Language, prediction: Prediction): string
     case 'band':
       return rangeText(language, prediction, outcome.good);
     case 'ease':
-      return sentence(language, 'outcome.ease.short', { order: outcome.order, of: outcome.of });
+      return sentence(language, 'found.ease.short', { order: outcome.order, of: outcome.of });
     case 'not-defined':
       return '–';
     default:
-      return sentence(language, `outcome.${outcome.kind}`);
+      return sentence(language, `found.${outcome.kind}`);
   }
 }
 
 /** "Not defined here, because ...". */
 export const notDefinedText = (language: Language, value: NotDefined): string =>
-  sentence(language, 'outcome.not-defined', {
+  sentence(language, 'found.not-defined', {
     because: hasSentence(language, value.because)
       ? sentence(language, value.because, value.facts)
       : sentence(language, 'not-defined.reason.unknown'),
@@ -159,9 +159,11 @@ export function textbookText(language: Language, textbook: Textbook | NotDefined
   return sentence(language, 'key.textbook-is', { value: textbookValue(language, textbook) });
 }
 
-/** The schoolbook's figure to three digits, with its unit. */
+/** The schoolbook's figure to three digits, with its unit; a pull in newtons and in grams. */
 export function textbookValue(language: Language, { value, unit }: Textbook): string {
   const { decimal } = languagePack(language);
+  if (unit === 'N')
+    return `${significant(value, 3, decimal)} N (${significant(value / gramMarks.unitSi, 3, decimal)} g)`;
   return unit === 'm'
     ? `${trimmed(significant(value * 1000, 3, decimal))} mm`
     : `${significant(value, 3, decimal)} ${unit}`;
@@ -173,8 +175,11 @@ export function narrowingText(language: Language, prediction: Prediction): strin
   if (narrows === null) return '';
   const marks = marksOf(prediction);
   const { decimal } = languagePack(language);
+  const what = unknownName(language, narrows.unknown);
+  const shrinks = narrows.before.to - narrows.before.from - (narrows.after.to - narrows.after.from);
+  if (shrinks < marks.step / 2) return sentence(language, 'narrows.little', { what });
   return sentence(language, 'narrows.advice', {
-    what: unknownName(language, narrows.unknown),
+    what,
     from: markText(marks, narrows.before.from, decimal),
     to: markText(marks, narrows.before.to, decimal),
     closerFrom: markText(marks, narrows.after.from, decimal),

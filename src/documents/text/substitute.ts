@@ -20,6 +20,8 @@ const WORDS = new Set([
   'min',
   'max',
   'hypot',
+  'floor',
+  'ceil',
 ]);
 
 /**

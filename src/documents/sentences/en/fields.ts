@@ -22,6 +22,10 @@ export const fields = {
   'scale.field.tube-friction': 'how much the pointer sticks in the tube',
   'scale.field.stop': 'the pull at which the pointer rests on its stop',
   'scale.field.overload': 'the pull that stretches its spring for good',
+  'part.ruler': 'a ruler or measuring tape',
+  'ruler.field.graduation': 'the length from one mark to the next',
+  'part.turn-counter': 'something to count turns by',
+  'counter.field.part-of-a-turn': 'the least part of a turn that can be told',
   'setup.field.watch': 'what is watched: the pull, the turns, the travel, or how easy it felt',
   'setup.field.read':
     'the way of reading: raise (moving up slowly), lower (creeping back), held (still), start (the peak before it moves)',

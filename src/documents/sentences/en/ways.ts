@@ -18,16 +18,17 @@ export const ways = {
   'hangs.slope': 'along the slope',
   'hangs.along the slope': 'along the slope',
   'hangs.upside down': 'upside down',
-  'hangs.in place': 'as it hangs',
+  'hangs.angle': 'with its hook {angle} from straight down',
   'hangs.hook down.instruction': 'Hold the scale by its ring, hook down.',
   'hangs.level.instruction': 'Hold the scale level.',
-  'hangs.slope.instruction': 'Hold the scale along the slope.',
   'hangs.along the slope.instruction': 'Hold the scale along the slope.',
   'hangs.upside down.instruction': 'Turn the scale upside down: hook up, ring in your hand.',
-  'zeroed.in-place.instruction': 'Let nothing pull on the hook and set the pointer to 0 that way.',
+  'hangs.angle.instruction': 'Hold the scale with its hook {angle} from straight down.',
+  'zeroed.angle.instruction':
+    'Set the pointer to 0 with the hook {angle} from straight down. Then leave the 0 alone.',
+  'zeroed.in place.instruction': 'Let nothing pull on the hook and set the pointer to 0 that way.',
   'zeroed.hook down.instruction': 'Set the pointer to 0 with the hook hanging down. Then leave the 0 alone.',
   'zeroed.level.instruction': 'Set the pointer to 0 with the scale lying level. Then leave the 0 alone.',
-  'zeroed.slope.instruction': 'Set the pointer to 0 with the scale along the slope. Then leave the 0 alone.',
   'zeroed.along the slope.instruction':
     'Set the pointer to 0 with the scale along the slope. Then leave the 0 alone.',
   'zeroed.upside down.instruction':

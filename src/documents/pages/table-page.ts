@@ -1,0 +1,171 @@
+import type { Caution } from '../../core/description/step.ts';
+import { cautionRow } from '../../core/sources/cautions.ts';
+import { paintDrawing } from '../drawing/paint-drawing.ts';
+import { element, escapeText } from '../markup.ts';
+import { markText, unitLabel } from '../printing/reading-text.ts';
+import { hangInstruction, zeroInstruction } from '../sentences/hang-words.ts';
+import type { Language } from '../sentences/language.ts';
+import { hasSentence, sentence } from '../sentences/sentence.ts';
+import { readingStrip } from '../strip/reading-strip.ts';
+import { machineName } from '../text/explain-text.ts';
+import { marksOf } from '../text/prediction-text.ts';
+import { page, titleBlock } from './page.ts';
+import { PAGE_STYLE, PRINT_STYLE, TABLE_STYLE } from './page-style.ts';
+import type { ScaleSheet, SetupSheet, Sheet, TableSheet } from './sheet.ts';
+
+const READINGS = 3;
+/** Room for a drawing on paper, in millimetres: with the steps beside it on A4 and on Letter. */
+const DRAWING_ROOM = { width: 112, height: 84 };
+const STRIP_LENGTH = 150;
+
+/**
+ * The page that lies on a table: how each setup is built and read, and the chart to write in. It
+ * says nothing of what will be read.
+ */
+export function tablePage(language: Language, sheet: Sheet, table: TableSheet): string {
+  const say = (key: string, facts = {}) => sentence(language, key, facts);
+  const machine = machineName(language, table.machine);
+  const about = `${table.machine}.about`;
+  const heading = `${say('page.table', { mark: table.mark })}: ${table.title}`;
+  return page(
+    language,
+    heading,
+    [PAGE_STYLE, TABLE_STYLE, PRINT_STYLE],
+    [
+      titleBlock(heading, hasSentence(language, about) ? [say(about)] : [], [
+        [say('page.machine'), machine],
+        [say('page.activity'), sheet.activity],
+        [say('page.kit'), sheet.kit],
+      ]),
+      '<main>',
+      care(language, table),
+      ...table.setups.map((setup) => setupSection(language, table, setup)),
+      chart(language, table),
+      `<p class="local">${escapeText(say('page.local-rules'))}</p>`,
+      '</main>',
+    ].join('\n'),
+  );
+}
+
+/** A warning is told by its sign and its word; colour has no part in it. */
+const SIGN =
+  '<svg viewBox="0 0 24 24" aria-hidden="true" fill="none" stroke="currentColor" stroke-width="1.6" stroke-linejoin="round"><path d="M12 3 22 21H2Z"/><path d="M12 9.5v5.5M12 17.6v.6" stroke-linecap="round"/></svg>';
+
+function care(language: Language, table: TableSheet): string {
+  const found = new Map<string, Caution>();
+  for (const setup of table.setups)
+    for (const caution of setup.cautions) if (!found.has(caution.key)) found.set(caution.key, caution);
+  if (found.size === 0) return '';
+  const items = [...found.values()].map((caution) => {
+    const source = cautionRow(caution.key)?.source ?? caution.source;
+    const after = sentence(language, 'page.cautions.source', { source });
+    return `<li>${escapeText(sentence(language, caution.key, caution.facts))} <small>(${escapeText(after)})</small></li>`;
+  });
+  const title = escapeText(sentence(language, 'page.cautions'));
+  return `<section class="care" aria-labelledby="care">${SIGN}<div><h3 id="care">${title}</h3><ul>${items.join('')}</ul></div></section>`;
+}
+
+function setupSection(language: Language, table: TableSheet, setup: SetupSheet): string {
+  const say = (key: string, facts = {}) => sentence(language, key, facts);
+  const heading = say('page.setup', { mark: setup.mark });
+  const drawing = paintDrawing(setup.drawing, {
+    language,
+    what: `${heading}: ${machineName(language, table.machine)}`,
+    ...DRAWING_ROOM,
+    load: setup.load,
+    scaleEnds: setup.scale === null ? null : scaleEnds(setup.scale),
+  });
+  const steps = setup.steps.map((step) => `<li>${escapeText(sentence(language, step.key, step.facts))}</li>`);
+  const compare =
+    setup.partner === null ? '' : `<p>${escapeText(say('page.compare', { partner: setup.partner }))}</p>`;
+  const id = `setup-${table.setups.indexOf(setup) + 1}`;
+  return [
+    `<section class="setup" aria-labelledby="${id}">`,
+    `<header><h2 id="${id}">${escapeText(heading)}</h2>${compare}</header>`,
+    '<div class="work">',
+    `<figure>${drawing}<figcaption>${escapeText(say('drawing.signs'))}</figcaption></figure>`,
+    `<div><h3>${escapeText(say('page.do'))}</h3><ol class="steps">${steps.join('')}</ol>${reading(language, setup)}</div>`,
+    '</div>',
+    '</section>',
+  ].join('\n');
+}
+
+/** How the scale is held and when it is read: the part that decides what it shows. */
+function reading(language: Language, setup: SetupSheet): string {
+  const { scale, prediction } = setup;
+  const lines =
+    prediction.watched === 'pull'
+      ? [
+          ...(scale === null
+            ? []
+            : [
+                hangInstruction(language, scale.hangs),
+                zeroInstruction(language, scale.hangs, scale.zeroed),
+                sentence(language, 'page.scale-ends', { range: rangeWords(scale) }),
+              ]),
+          sentence(language, `way.${prediction.way}.instruction`),
+        ]
+      : [sentence(language, `watched.${prediction.watched}.instruction`)];
+  const title = scale === null ? sentence(language, 'page.read') : scale.label;
+  return `<div class="read"><h3>${escapeText(title)}</h3>${lines.map((line) => `<p>${escapeText(line)}</p>`).join('')}</div>`;
+}
+
+const rangeWords = (scale: ScaleSheet): string =>
+  `${scaleEnds(scale)[1]} ${unitLabel(scale.graduations.unit)}`;
+
+const scaleEnds = (scale: ScaleSheet): readonly [string, string] => {
+  const end = (si: number) => markText(scale.graduations, si).replace(/\.0+$/, '');
+  return [end(scale.stop), end(scale.range)];
+};
+
+/** The marks of each scale to put dots on: no hatching, nothing expected. One strip for a scale, not for a setup. */
+function strips(language: Language, table: TableSheet): readonly string[] {
+  const scales = new Map<string, { readonly scale: ScaleSheet; readonly marks: string[] }>();
+  for (const { mark, scale, prediction } of table.setups) {
+    if (scale === null || prediction.watched !== 'pull') continue;
+    const known = scales.get(scale.label);
+    if (known === undefined) scales.set(scale.label, { scale, marks: [mark] });
+    else known.marks.push(mark);
+  }
+  const hint = `<p>${escapeText(sentence(language, 'page.strip.hint'))}</p>`;
+  return [...scales.values()].map(({ scale, marks }, n) => {
+    const picture = readingStrip(
+      {
+        graduations: scale.graduations,
+        from: scale.stop,
+        to: scale.range,
+        ends: true,
+        good: null,
+        expected: [],
+        dots: [],
+      },
+      { language, name: `strip ${n + 1}`, length: STRIP_LENGTH, hideGood: true },
+    );
+    const title = sentence(language, 'page.strip', { scale: scale.label, setups: marks });
+    return `<div class="strip"><h3>${escapeText(title)}</h3>${n === 0 ? hint : ''}${picture}</div>`;
+  });
+}
+
+/** Guess first, then read: the chart that a group fills in. */
+function chart(language: Language, table: TableSheet): string {
+  const say = (key: string, facts = {}) => sentence(language, key, facts);
+  const columns = [
+    say('page.chart.setup'),
+    say('page.chart.guess'),
+    ...Array.from({ length: READINGS }, (_, n) => say('page.chart.reading', { number: n + 1 })),
+    say('page.chart.unit'),
+  ];
+  const head = columns.map((column) => element('th', { scope: 'col' }, escapeText(column))).join('');
+  const rows = table.setups.map((setup) => {
+    const unit = escapeText(unitLabel(marksOf(setup.prediction).unit));
+    const cells = '<td></td>'.repeat(READINGS + 1);
+    return `<tr>${element('th', { scope: 'row' }, escapeText(setup.mark))}${cells}<td class="unit">${unit}</td></tr>`;
+  });
+  return [
+    `<section class="chart" aria-labelledby="chart"><h2 id="chart">${escapeText(say('page.chart'))}</h2>`,
+    `<div class="wide"><table class="data"><caption>${escapeText(say('page.chart.caption'))}</caption>`,
+    `<thead><tr>${head}</tr></thead><tbody>${rows.join('')}</tbody></table></div>`,
+    ...strips(language, table),
+    '</section>',
+  ].join('\n');
+}
