@@ -3,6 +3,7 @@ import type { Kit, KitPart } from '../kit/kit.ts';
 import { candidates, fitOf, type Role, type RoleSize, sizeOf } from '../kit/role.ts';
 import type { Activity, ActivityTable } from './activity.ts';
 import { nearestFact, type Path } from './context.ts';
+import { type FileCode, fileFinding } from './file-code.ts';
 import type { Visit } from './visit-file.ts';
 
 /** Which part plays which role today, by table and role; roles without a part are left out. */
@@ -55,9 +56,9 @@ function named(
   missing: ReadonlySet<string>,
 ): Chosen {
   const at = inVisit(visit, ['roles', table.mark, role.name]);
-  const refuse = (code: string, facts: Facts): Chosen => ({
+  const refuse = (code: FileCode, facts: Facts): Chosen => ({
     part: null,
-    diagnostics: [{ code, severity: 'error', at, facts }],
+    diagnostics: [fileFinding(code, at, facts)],
   });
   const part = kit.parts.find((each) => each.mark === mark);
   if (part === undefined) {
@@ -79,7 +80,7 @@ function named(
   if (fit !== 'kind-only' || role.size === null || part.isFaulty) return { part, diagnostics: [] };
   const has = sizeOf(part, role.size.asks);
   const facts = { part: mark, role: role.name, asks: role.text, ...(has ? { has: fact(has) } : {}) };
-  return { part, diagnostics: [{ code: 'substitute', severity: 'warning', at, facts }] };
+  return { part, diagnostics: [fileFinding('substitute', at, facts, 'warning')] };
 }
 
 /** The one part of the kit that fits, where the visit names none. */
@@ -105,7 +106,7 @@ function onlyFitting(
   const shared = { role: role.name, asks: role.text, table: table.mark };
   if (best.length > 1) {
     const facts = { ...shared, fitting: best.map((part) => part.mark), first: best[0]?.mark ?? '' };
-    return { part: null, diagnostics: [{ code: 'several-parts-fit', severity: 'error', at, facts }] };
+    return { part: null, diagnostics: [fileFinding('several-parts-fit', at, facts)] };
   }
   const others = ofKind.map((part) => part.mark);
   const gone = (visit?.missing ?? []).map((each) => each.mark);
@@ -116,13 +117,13 @@ function onlyFitting(
     ...(others.length > 0 ? { others, first: others[0] ?? '' } : {}),
     ...(lost.length > 0 ? { lost: lost.map((part) => part.mark) } : {}),
   };
-  return { part: null, diagnostics: [{ code: 'no-part-fits', severity: 'error', at, facts }] };
+  return { part: null, diagnostics: [fileFinding('no-part-fits', at, facts)] };
 }
 
 /** Tables, roles and marks of the visit that nothing answers to. */
 function strayWords(kit: Kit, activity: Activity, visit: Visit): readonly Diagnostic[] {
   const found: Diagnostic[] = [];
-  const say = (code: string, at: Place, facts: Facts) => found.push({ code, severity: 'error', at, facts });
+  const say = (code: FileCode, at: Place, facts: Facts) => found.push(fileFinding(code, at, facts));
   for (const [mark, roles] of Object.entries(visit.roles)) {
     const table = activity.tables.find((each) => each.mark === mark);
     const at = { ...inVisit(visit, ['roles', mark]), on: 'key' } as const;
@@ -158,12 +159,8 @@ function atTwoTables(casting: Casting, activity: Activity, visit: Visit | null):
           visit !== null && markIn(visit, table.mark, role) !== null
             ? inVisit(visit, ['roles', table.mark, role])
             : ({ file: activity.file, path: [...table.path, 'roles', role], on: 'value' } as const);
-        found.push({
-          code: 'part-at-two-tables',
-          severity: 'warning',
-          at,
-          facts: { part: mark, table: table.mark, other: before },
-        });
+        const facts = { part: mark, table: table.mark, other: before };
+        found.push(fileFinding('part-at-two-tables', at, facts, 'warning'));
       }
     }
   return found;

@@ -1,6 +1,7 @@
 import type { Diagnostic, Facts, Place, Severity } from '../diagnostics/diagnostic.ts';
 import { nearestName } from '../quantities/nearest-name.ts';
 import type { DecimalMark } from '../quantities/print-quantity.ts';
+import { type FileCode, fileFinding } from './file-code.ts';
 import { entryOf, keysOf, type MapNode, type Node } from './node.ts';
 
 /** What a file's check carries along: which file, its decimal mark, and where findings go. */
@@ -16,7 +17,7 @@ export type Path = Place['path'];
 export const atValue = (
   context: Context,
   path: Path,
-  code: string,
+  code: FileCode,
   facts: Facts = {},
   span?: readonly [number, number],
 ): void => finding(context, { path, on: 'value', ...(span ? { span } : {}) }, code, facts, 'error');
@@ -25,7 +26,7 @@ export const atValue = (
 export const atKey = (
   context: Context,
   path: Path,
-  code: string,
+  code: FileCode,
   facts: Facts = {},
   severity: Severity = 'error',
 ): void => finding(context, { path, on: 'key' }, code, facts, severity);
@@ -33,11 +34,11 @@ export const atKey = (
 function finding(
   context: Context,
   at: Omit<Place, 'file'>,
-  code: string,
+  code: FileCode,
   facts: Facts,
   severity: Severity,
 ): void {
-  context.report({ code, severity, at: { file: context.file, ...at }, facts });
+  context.report(fileFinding(code, { file: context.file, ...at }, facts, severity));
 }
 
 /** The known name that was probably meant, as a fact; left out where none is near. */

@@ -5,6 +5,7 @@ import type { Kit, KitPart } from '../kit/kit.ts';
 import type { Preparation } from '../machines/machine.ts';
 import type { Activity, ActivitySetup, ActivityTable, StageWords } from './activity.ts';
 import { castRoles } from './casting.ts';
+import { fileFinding } from './file-code.ts';
 import { type GravityHere, gravityHere } from './gravity-here.ts';
 import type { Visit } from './visit-file.ts';
 import { machineWords, type Vocabulary } from './vocabulary.ts';
@@ -179,7 +180,7 @@ function standsTwice(setup: ActivitySetup, cast: Cast, activity: Activity): read
     const key = words.written.includes(slot) ? slot : headOf(words);
     const at: Place = { file: activity.file, path: [...words.path, key], on: 'value' };
     const facts = { part, slot, other: before.slot };
-    return [{ code: 'part-twice', severity: 'error', at, facts }];
+    return [fileFinding('part-twice', at, facts)];
   });
 }
 
@@ -189,10 +190,8 @@ function sharedMarks(kit: Kit, activity: Activity): readonly Diagnostic[] {
   return activity.tables
     .flatMap((table) => table.setups)
     .filter((setup) => marks.has(setup.mark))
-    .map((setup) => ({
-      code: 'mark-of-a-part',
-      severity: 'error',
-      at: { file: activity.file, path: [...setup.path, 'setup'], on: 'value' },
-      facts: { mark: setup.mark },
-    }));
+    .map((setup) => {
+      const at: Place = { file: activity.file, path: [...setup.path, 'setup'], on: 'value' };
+      return fileFinding('mark-of-a-part', at, { mark: setup.mark });
+    });
 }

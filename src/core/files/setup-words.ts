@@ -109,6 +109,9 @@ export function readMachine(
   return null;
 }
 
+/** Leaves an optional slot empty where the role of the same name would stand in it. */
+const NONE = 'none';
+
 /** Which role stands in which slot: as written, else the role with the slot's own name. */
 function rolesBySlot(
   map: MapNode,
@@ -122,7 +125,7 @@ function rolesBySlot(
   for (const [slot, { kinds, optional }] of Object.entries(slots)) {
     const isWritten = entryOf(map, slot) !== undefined;
     const name = isWritten ? textAt(map, slot, path, context) : slot;
-    if (name === null) continue;
+    if (name === null || (name === NONE && optional === true)) continue;
     const role = roles.find((each) => each.name === name);
     if (role === undefined) {
       const fitting = roles.filter((each) => kinds.includes(each.kind)).map((each) => each.name);

@@ -1,8 +1,9 @@
 import type { YAMLParseError } from 'yaml';
+import type { FileCode } from './file-code.ts';
 import type { Range } from './node.ts';
 
 /** The parser's faults that have a message of their own here; all others are "can't be read". */
-const CODES: Readonly<Partial<Record<YAMLParseError['code'], string>>> = {
+const CODES: Readonly<Partial<Record<YAMLParseError['code'], FileCode>>> = {
   DUPLICATE_KEY: 'syntax.key-twice',
   TAB_AS_INDENT: 'syntax.tab',
   BAD_INDENT: 'syntax.indent',
@@ -17,7 +18,7 @@ const CODES: Readonly<Partial<Record<YAMLParseError['code'], string>>> = {
 export function syntaxCode(
   error: YAMLParseError,
   text: string,
-): { readonly code: string; readonly range: Range } {
+): { readonly code: FileCode; readonly range: Range } {
   const code = CODES[error.code] ?? 'syntax.unreadable';
   const [from, to] = error.pos;
   if (code === 'syntax.key-twice') return { code, range: [from, wordEnd(text, from)] };

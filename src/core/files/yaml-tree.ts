@@ -9,6 +9,7 @@ import {
   type YAMLMap,
 } from 'yaml';
 import type { Diagnostic, Facts, Place } from '../diagnostics/diagnostic.ts';
+import { type FileCode, fileFinding } from './file-code.ts';
 import { tooDeepAt } from './nesting.ts';
 import type { Entry, MapNode, Node, Range } from './node.ts';
 import type { SourceFile, SourceText } from './source-text.ts';
@@ -30,7 +31,7 @@ export interface YamlTree {
 export function readYaml(file: SourceText): YamlTree {
   const diagnostics: Diagnostic[] = [];
   const report: Report = (code, range, facts = {}) =>
-    diagnostics.push({ code, severity: 'error', at: wholeFile(file.name, range), facts });
+    diagnostics.push(fileFinding(code, wholeFile(file.name, range), facts));
   const nothing = { source: { ...file, root: null }, root: null, diagnostics };
 
   const deep = tooDeepAt(file.text);
@@ -54,7 +55,7 @@ export function readYaml(file: SourceText): YamlTree {
   return { source: { ...file, root }, root, diagnostics };
 }
 
-type Report = (code: string, range: Range, facts?: Facts) => void;
+type Report = (code: FileCode, range: Range, facts?: Facts) => void;
 
 /** A fault of the syntax has no path in the data: its place is a span of the whole text. */
 const wholeFile = (file: string, span: Range): Place => ({ file, path: [], on: 'value', span });
@@ -82,11 +83,14 @@ function parsed(text: string, report: Report): Document.Parsed | null {
     const from = second.range[0];
     report('syntax.second-document', [from, lineEnd(text, from)]);
   }
-  for (const each of documents)
-    for (const error of each.errors) {
-      const { code, range } = syntaxCode(error, text);
-      report(code, range, { written: text.slice(...range).slice(0, 60) });
-    }
+  // One slip makes the parser stumble several times in the same line: the first stumble says it.
+  const lines = new Set<number>();
+  for (const error of documents.flatMap((each) => each.errors)) {
+    const { code, range } = syntaxCode(error, text);
+    const start = text.lastIndexOf('\n', range[0] - 1);
+    if (!lines.has(start)) report(code, range);
+    lines.add(start);
+  }
   return document;
 }
 

@@ -1,0 +1,90 @@
+import Papa from 'papaparse';
+import type { WrittenReading } from '../readings/written-reading.ts';
+import type { SourceText } from './source-text.ts';
+
+/** A readings file: every row is kept, also those that can't be used, with their line and why. */
+export interface ReadingsFile {
+  readonly readings: readonly WrittenReading[];
+  readonly refused: readonly RefusedRow[];
+}
+
+export interface RefusedRow {
+  readonly line: number;
+  /** The row as it stands in the file. */
+  readonly text: string;
+  /** Why it can't be used, as a sentence key. */
+  readonly because: string;
+}
+
+const COLUMNS = ['group', 'setup', 'reading', 'note'] as const;
+type Column = (typeof COLUMNS)[number];
+
+/**
+ * Readings as a spreadsheet writes them: columns group, setup, reading and note in any order, with
+ * commas, semicolons or tabs between them. A row is never dropped and never changed.
+ */
+export function readReadingsFile(file: SourceText): ReadingsFile {
+  const text = file.text.replace(/^\uFEFF/, '');
+  const rows = rowsWithLines(text);
+  const head = rows[0];
+  const places = head === undefined ? null : placesOf(head.cells);
+  if (head === undefined || places === null)
+    return {
+      readings: [],
+      refused: rows.map((row) => refused(row, row === head ? 'readings.no-heading' : 'readings.no-column')),
+    };
+  const readings: WrittenReading[] = [];
+  const notUsed: RefusedRow[] = [];
+  for (const row of rows.slice(1)) {
+    const cell = (column: Column): string => (row.cells[places[column] ?? -1] ?? '').trim();
+    if (row.cells.every((each) => each.trim() === '')) continue;
+    if (cell('setup') === '') notUsed.push(refused(row, 'readings.no-setup'));
+    else if (row.cells.length < Math.max(places.setup ?? 0, places.reading ?? 0) + 1)
+      notUsed.push(refused(row, 'readings.short-row'));
+    else
+      readings.push({
+        group: cell('group'),
+        setup: cell('setup'),
+        written: cell('reading'),
+        note: cell('note'),
+        line: row.line,
+      });
+  }
+  return { readings, refused: notUsed };
+}
+
+interface Row {
+  readonly line: number;
+  readonly cells: readonly string[];
+}
+
+/** Rows with the line that each begins on: a quoted cell may hold line ends. */
+function rowsWithLines(text: string): readonly Row[] {
+  const rows: Row[] = [];
+  let from = 0;
+  Papa.parse<string[]>(text, {
+    delimitersToGuess: [',', ';', '\t', '|'],
+    step: ({ data, meta }) => {
+      rows.push({ line: lineAt(text, from), cells: data });
+      from = meta.cursor;
+    },
+  });
+  return rows;
+}
+
+const lineAt = (text: string, offset: number): number => text.slice(0, offset).split(/\r\n|\n|\r/).length;
+
+/** Column numbers by name; `null` where setup or reading is not among the headings. */
+function placesOf(cells: readonly string[]): Partial<Record<Column, number>> | null {
+  const names = cells.map((cell) => cell.trim().toLowerCase());
+  const places = Object.fromEntries(
+    COLUMNS.flatMap((column) => (names.includes(column) ? [[column, names.indexOf(column)]] : [])),
+  ) as Partial<Record<Column, number>>;
+  return places.setup === undefined || places.reading === undefined ? null : places;
+}
+
+const refused = (row: Row, because: string): RefusedRow => ({
+  line: row.line,
+  text: row.cells.join(', '),
+  because,
+});
