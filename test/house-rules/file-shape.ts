@@ -4,7 +4,7 @@ import { lineOf, parse, type SourceFile, visit } from './source-file.ts';
 
 const MOST_LINES = 300;
 const FORBIDDEN = /(^|\/)(utils?|helpers?|common|shared|misc)(\/|\.|$)|(^|\/)types\.ts$/;
-const KEBAB = /^[a-z0-9]+(-[a-z0-9]+)*(\.en)?(\.test|\.d)?\.(ts|mjs|json)$/;
+const KEBAB = /^[a-z0-9]+(-[a-z0-9]+)*(\.[a-z0-9]+(-[a-z0-9]+)*)+$/;
 const CONFIGURATION = /^[a-z]+\.config\.ts$/;
 
 /** One concept, one file: it ends before it has to be scrolled for. Files of sentences are lists. */
@@ -21,9 +21,9 @@ export function nameFaults(path: string): readonly Fault[] {
   const fault = (says: string): readonly Fault[] => [{ path, line: 1, says }];
   if (FORBIDDEN.test(path)) return fault('a name that says nothing about what it holds; circles begin there');
   const name = path.slice(path.lastIndexOf('/') + 1);
-  if (path.startsWith('src/') && /\.d\.ts$|\.js$/.test(name))
-    return fault('built files belong in build/, not beside the source');
-  return KEBAB.test(name) || CONFIGURATION.test(name) ? [] : fault('file names are kebab-case');
+  if (path.startsWith('src/') && !/^tsconfig\.json$|(?<!\.d)\.ts$/.test(name))
+    return fault('src holds TypeScript; what is built belongs in build/');
+  return KEBAB.test(name) || CONFIGURATION.test(path) ? [] : fault('file names are kebab-case');
 }
 
 /** A thing has one name wherever it is imported: no default exports outside configuration and descriptions of packages. */

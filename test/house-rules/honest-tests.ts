@@ -1,13 +1,61 @@
 import ts from 'typescript';
 import type { Fault } from './fault.ts';
-import { lineOf, parse, type SourceFile, visit } from './source-file.ts';
+import { importsOf, lineOf, parse, type SourceFile, targetOf, visit } from './source-file.ts';
 
 const RUNNERS = new Set(['test', 'it', 'describe', 'suite']);
 const SILENCED = new Set(['xit', 'xtest', 'xdescribe', 'fit', 'fdescribe']);
 const SILENCERS = new Set(['skip', 'only', 'todo', 'skipIf', 'runIf', 'fails']);
 
-/** A test runs, asserts, and has a sentence for a title. Only test/not-run.ts may leave one out. */
-export function testFaults(file: SourceFile): readonly Fault[] {
+type Finder = (path: string) => SourceFile | undefined;
+
+/**
+ * A test runs, asserts, and has a sentence for a title. Tests may be made by a module of `test/` that
+ * the file calls; `find` hands that over.
+ */
+export function testFaults(file: SourceFile, find: Finder = () => undefined): readonly Fault[] {
+  const makers = importsOf(file).flatMap(({ specifier }) => {
+    const maker = find(targetOf(file.path, specifier) ?? '');
+    return maker === undefined ? [] : [inspect(maker)];
+  });
+  const own = inspect(file);
+  const fault = (says: string): readonly Fault[] => [{ path: file.path, line: 1, says }];
+  return [
+    ...silenceFaults(file),
+    ...own.faults,
+    ...(own.tests + sum(makers.map((each) => each.tests)) > 0 ? [] : fault('holds no test')),
+    ...(own.asserts || makers.some((each) => each.asserts) ? [] : fault('asserts nothing')),
+  ];
+}
+
+/** Whatever leaves a test out, alone or turned round, in any file; only test/not-run.ts may. */
+export function silenceFaults(file: SourceFile): readonly Fault[] {
+  const tree = parse(file);
+  const faults: Fault[] = [];
+  visit(tree, (node) => {
+    const name = silencer(node);
+    if (name !== null)
+      faults.push({
+        path: file.path,
+        line: lineOf(tree, node),
+        says: `${name} leaves a test out or turns it round`,
+      });
+  });
+  return faults;
+}
+
+function silencer(node: ts.Node): string | null {
+  if (ts.isPropertyAccessExpression(node) && SILENCERS.has(node.name.text) && silences(node))
+    return `.${node.name.text}`;
+  if (ts.isCallExpression(node) && ts.isIdentifier(node.expression) && SILENCED.has(node.expression.text))
+    return node.expression.text;
+  return null;
+}
+
+function inspect(file: SourceFile): {
+  readonly faults: readonly Fault[];
+  readonly tests: number;
+  readonly asserts: boolean;
+} {
   const tree = parse(file);
   const faults: Fault[] = [];
   const note = (node: ts.Node, says: string): void => {
@@ -15,25 +63,21 @@ export function testFaults(file: SourceFile): readonly Fault[] {
   };
   let tests = 0;
   visit(tree, (node) => {
-    if (ts.isPropertyAccessExpression(node) && SILENCERS.has(node.name.text) && silences(node))
-      note(node, `.${node.name.text} leaves a test out or turns it round`);
     if (!ts.isCallExpression(node)) return;
-    if (ts.isIdentifier(node.expression) && SILENCED.has(node.expression.text))
-      note(node, `${node.expression.text} leaves a test out or alone`);
     const runner = runnerOf(node.expression);
     if (runner === null || runner === 'describe' || runner === 'suite') return;
-    const [title, body] = node.arguments;
-    if (body === undefined || !(ts.isArrowFunction(body) || ts.isFunctionExpression(body))) return;
+    const [title, ...rest] = node.arguments;
+    const body = rest.find((each) => ts.isArrowFunction(each) || ts.isFunctionExpression(each));
+    if (body === undefined) return;
     tests += 1;
     if (ts.isBlock(body.body) && body.body.statements.length === 0) note(node, 'the test is empty');
     if (title !== undefined && ts.isStringLiteralLike(title) && !isSentence(title.text))
       note(title, `"${title.text}" is no sentence`);
   });
-  if (tests === 0) faults.push({ path: file.path, line: 1, says: 'holds no test' });
-  if (!/\bexpect\s*[(.]/.test(withoutComments(tree)))
-    faults.push({ path: file.path, line: 1, says: 'asserts nothing' });
-  return faults;
+  return { faults, tests, asserts: /\bexpect\s*[(.]/.test(withoutComments(tree)) };
 }
+
+const sum = (numbers: readonly number[]): number => numbers.reduce((total, each) => total + each, 0);
 
 /** Three words at least; a title that is filled from a table of cases is judged with its cases, by eye. */
 const isSentence = (title: string): boolean => /[%$]/.test(title) || title.trim().split(/\s+/).length >= 3;

@@ -186,7 +186,8 @@ describe('a planted fault in the shape of a file is caught', () => {
 
   test('plain names are accepted', () => {
     const paths = ['src/core/work-account.ts', 'src/core/a/sentences.en.ts', 'src/cli/tsconfig.json'];
-    expect(paths.flatMap(nameFaults)).toEqual([]);
+    const data = ['test/diagnostics/slips-of-the-pen.kit.golden.txt', 'test/witness/js-quantities.d.ts'];
+    expect([...paths, ...data].flatMap(nameFaults)).toEqual([]);
   });
 
   test('a default export is refused in each of its spellings', () => {
@@ -231,6 +232,17 @@ describe('a planted dishonest test is caught', () => {
     expect(
       told(testFaults(file('a.test.ts', "test('a lever lifts', () => { lift(); }); // expect(1)"))),
     ).toEqual(['asserts nothing']);
+  });
+
+  test('tests made by a module of test/ count, and one that makes none does not', () => {
+    const caller = file(
+      'test/published/screws.test.ts',
+      "import { runAll } from './topic.ts';\nrunAll('screws');",
+    );
+    const maker = (text: string) => (path: string) =>
+      path === 'test/published/topic.ts' ? file(path, text) : undefined;
+    expect(testFaults(caller, maker(`export const runAll = () => { ${honest} };`))).toEqual([]);
+    expect(testFaults(caller, maker('export const runAll = () => 1;'))).toHaveLength(2);
   });
 
   test('a title that is no sentence is refused', () => {
