@@ -22,7 +22,7 @@ export const diagnostics = {
     what: 'there is no guide pulley here',
     here: '"{field}" is about a guide pulley',
     why: 'without a guide pulley the hand pulls straight at the load',
-    help: 'name a guide pulley with "guide:", or delete this line',
+    help: 'name one with "guide pulley:", or delete this line',
   },
   'string.two-leans': {
     what: 'the lean of the string is stated twice',

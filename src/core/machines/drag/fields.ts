@@ -5,7 +5,7 @@ import type { Slot } from '../machine.ts';
 
 export const slots: Readonly<Record<string, Slot>> = {
   'rides on': { kinds: ['block', 'cart', 'rollers'] },
-  guide: { kinds: ['guide pulley'], optional: true },
+  'guide pulley': { kinds: ['guide pulley'], optional: true },
 };
 
 export const fields: Fields = { ...pullFields, ...carriageFields };

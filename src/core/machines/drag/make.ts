@@ -14,8 +14,11 @@ export function makeDrag(preparation: Preparation): Made<Drag> {
     (field) => preparation.partPlace('rides on', field),
     preparation.place('faces'),
   );
-  const strung = stringPullOf(preparation.fields, preparation.parts.guide, preparation.place, (field) =>
-    preparation.partPlace('guide', field),
+  const strung = stringPullOf(
+    preparation.fields,
+    preparation.parts['guide pulley'],
+    preparation.place,
+    (field) => preparation.partPlace('guide pulley', field),
   );
   const diagnostics = [...carried.diagnostics, ...strung.diagnostics];
   if (carried.ride === null || strung.pull === null) return { station: null, diagnostics };

@@ -52,7 +52,7 @@ export const board: PartKind = {
 export const slots: Readonly<Record<string, Slot>> = {
   board: { kinds: ['board'] },
   'rides on': { kinds: ['block', 'cart', 'rollers'] },
-  guide: { kinds: ['guide pulley'], optional: true },
+  'guide pulley': { kinds: ['guide pulley'], optional: true },
 };
 
 export const fields: Fields = {

@@ -12,7 +12,8 @@ import type { InclinedPlane, Steepness } from './station.ts';
 
 /** An inclined plane from board, carriage and string; refuses a level board and one propped too high. */
 export function makeIncline(preparation: Preparation): Made<InclinedPlane> {
-  const { board, guide } = preparation.parts;
+  const { board } = preparation.parts;
+  const guide = preparation.parts['guide pulley'];
   const rider = preparation.parts['rides on'];
   if (board === undefined || rider === undefined) return { station: null, diagnostics: [] };
   const boardLength = measuredIn<Metres>(board.fields, 'length') ?? exactly(metres(0));
@@ -25,7 +26,7 @@ export function makeIncline(preparation: Preparation): Made<InclinedPlane> {
     preparation.place('faces'),
   );
   const strung = stringPullOf(preparation.fields, guide, preparation.place, (field) =>
-    preparation.partPlace('guide', field),
+    preparation.partPlace('guide pulley', field),
   );
   const diagnostics = [...steep.diagnostics, ...carried.diagnostics, ...strung.diagnostics];
   if (steep.steepness === null || carried.ride === null || strung.pull === null)
