@@ -81,7 +81,7 @@ export function sizeOf(
 
   const pitchField = measuredPitch ? 'pitch' : perInch === undefined ? 'thread' : 'threads per inch';
   const known = named ?? (profile.name === 'V' ? nearestThread(diameter.value, pitch.value) : undefined);
-  if (named === undefined && known === undefined && profile.name === 'V')
+  if (known === undefined && profile.name === 'V' && diagnostics.length === 0)
     diagnostics.push(notStandard(diameter.value, pitch.value, place('screw', pitchField)));
   return { size: { diameter, pitch, pitchField, thread: known?.name ?? null }, diagnostics };
 }
