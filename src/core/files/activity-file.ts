@@ -18,7 +18,7 @@ import {
 import { openFile } from './file-header.ts';
 import { entryOf, type MapNode, type Node } from './node.ts';
 import { readRole } from './role-text.ts';
-import { readMachine, readSetup } from './setup-words.ts';
+import { readMachine, readSetup, type TableRoles } from './setup-words.ts';
 import type { SourceFile, SourceText } from './source-text.ts';
 import type { Vocabulary } from './vocabulary.ts';
 
@@ -39,8 +39,7 @@ export function readActivityFile(file: SourceText, vocabulary: Vocabulary): Read
   };
   const { filled } = checkFields(root, activityFields, owner, context);
   const items = listAt(root, 'tables', [], context);
-  if (entryOf(root, 'tables') === undefined)
-    atKey(context, [], 'missing-key', { key: 'tables', example: 'tables:' });
+  if (entryOf(root, 'tables') === undefined) atKey(context, [], 'missing-key', { key: 'tables' });
   const tables = items.flatMap((item, n) => {
     const table = readTable(item, ['tables', n], vocabulary, context);
     return table === null ? [] : [table];
@@ -67,39 +66,36 @@ function readTable(node: Node, path: Path, vocabulary: Vocabulary, context: Cont
   if (map === null) return null;
   const owner = { path, idOf: (field: string) => `table/${field}`, besides: ['roles', 'setups'] };
   const { filled } = checkFields(map, tableFields, owner, context);
-  const { roles, areAllRead } = readRoles(map, path, vocabulary, context);
+  const { roles, unread } = readRoles(map, path, vocabulary, context);
   const machine = readMachine(map, path, vocabulary, context, true);
   const mark = textIn(filled, 'table');
   if (machine === null || mark === undefined) return null;
   const items = listAt(map, 'setups', path, context);
-  if (entryOf(map, 'setups') === undefined)
-    atKey(context, path, 'missing-key', { key: 'setups', example: 'setups:' });
+  if (entryOf(map, 'setups') === undefined) atKey(context, path, 'missing-key', { key: 'setups' });
   const setups = items.flatMap((item, n): readonly ActivitySetup[] => {
     const at = [...path, 'setups', n];
     const setup = asMap(item, at, context);
     if (setup === null) return [];
-    const read = readSetup(setup, at, machine, roles, vocabulary, context);
+    const read = readSetup(setup, at, machine, { roles, unread }, vocabulary, context);
     return read === null ? [] : [read];
   });
-  if (areAllRead && setups.length === items.length) warnOfIdleRoles(roles, setups, path, context);
+  if (unread.length === 0 && setups.length === items.length) warnOfIdleRoles(roles, setups, path, context);
   return { mark, title: textIn(filled, 'title') ?? mark, machine: machine.name, roles, setups, path };
 }
 
-function readRoles(
-  map: MapNode,
-  path: Path,
-  vocabulary: Vocabulary,
-  context: Context,
-): { readonly roles: readonly Role[]; readonly areAllRead: boolean } {
+function readRoles(map: MapNode, path: Path, vocabulary: Vocabulary, context: Context): TableRoles {
   const written = mapAt(map, 'roles', path, context);
-  if (written === null) return { roles: [], areAllRead: false };
-  const roles = written.entries.flatMap(({ key, node }) => {
+  if (written === null) return { roles: [], unread: [] };
+  const roles: Role[] = [];
+  const unread: string[] = [];
+  for (const { key, node } of written.entries) {
     const at = [...path, 'roles', key];
     const text = asText(node, at, context);
     const role = text === null ? null : readRole(key, text, at, vocabulary, context);
-    return role === null ? [] : [role];
-  });
-  return { roles, areAllRead: roles.length === written.entries.length };
+    if (role === null) unread.push(key);
+    else roles.push(role);
+  }
+  return { roles, unread };
 }
 
 /** A role that no setup asks for is most likely a slip in a name. */

@@ -49,8 +49,7 @@ export function readKitFile(file: SourceText, vocabulary: Vocabulary): ReadKit {
 function readParts(root: MapNode, vocabulary: Vocabulary, context: Context): readonly KitPart[] {
   const map = mapAt(root, 'parts', [], context);
   if (map === null) {
-    if (entryOf(root, 'parts') === undefined)
-      atKey(context, [], 'missing-key', { key: 'parts', example: 'parts:' });
+    if (entryOf(root, 'parts') === undefined) atKey(context, [], 'missing-key', { key: 'parts' });
     return [];
   }
   return map.entries.flatMap(({ key, node }) => {

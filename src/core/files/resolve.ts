@@ -179,7 +179,7 @@ function standsTwice(setup: ActivitySetup, cast: Cast, activity: Activity): read
     if (part === undefined || before === undefined) return [];
     const key = words.written.includes(slot) ? slot : headOf(words);
     const at: Place = { file: activity.file, path: [...words.path, key], on: 'value' };
-    const facts = { part, slot, other: before.slot };
+    const facts = { part, role, other: before.role };
     return [fileFinding('part-twice', at, facts)];
   });
 }

@@ -9,12 +9,18 @@ import { asMap, atKey, atValue, type Context, listAt, nearestFact, type Path, te
 import { entryOf, keysOf, type MapNode } from './node.ts';
 import { COMPOUND, type MachineWords, machineWords, slotsOf, type Vocabulary } from './vocabulary.ts';
 
+/** The roles of a table, and the names of those that could not be read. */
+export interface TableRoles {
+  readonly roles: readonly Role[];
+  readonly unread: readonly string[];
+}
+
 /** One setup of a table: which role stands in which slot, the machine's fields, how it is read. */
 export function readSetup(
   map: MapNode,
   path: Path,
   machine: MachineWords,
-  roles: readonly Role[],
+  roles: TableRoles,
   vocabulary: Vocabulary,
   context: Context,
 ): ActivitySetup | null {
@@ -52,7 +58,7 @@ function readStages(
   map: MapNode,
   path: Path,
   mark: string,
-  roles: readonly Role[],
+  roles: TableRoles,
   vocabulary: Vocabulary,
   context: Context,
 ): readonly ActivityStage[] {
@@ -117,18 +123,23 @@ function rolesBySlot(
   map: MapNode,
   path: Path,
   slots: Readonly<Record<string, Slot>>,
-  roles: readonly Role[],
+  roles: TableRoles,
   context: Context,
 ): Readonly<Record<string, string>> {
   const found: Record<string, string> = {};
-  const names = roles.map((role) => role.name);
+  const names = roles.roles.map((role) => role.name);
   for (const [slot, { kinds, optional }] of Object.entries(slots)) {
     const isWritten = entryOf(map, slot) !== undefined;
     const name = isWritten ? textAt(map, slot, path, context) : slot;
     if (name === null || (name === NONE && optional === true)) continue;
-    const role = roles.find((each) => each.name === name);
+    // Its own fault has been told: a setup with it is not prepared, and nothing more is said.
+    if (roles.unread.includes(name)) {
+      found[slot] = name;
+      continue;
+    }
+    const role = roles.roles.find((each) => each.name === name);
     if (role === undefined) {
-      const fitting = roles.filter((each) => kinds.includes(each.kind)).map((each) => each.name);
+      const fitting = roles.roles.filter((each) => kinds.includes(each.kind)).map((each) => each.name);
       if (isWritten)
         atValue(context, [...path, slot], 'unknown-role', {
           written: name,

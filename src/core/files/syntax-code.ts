@@ -18,9 +18,11 @@ const CODES: Readonly<Partial<Record<YAMLParseError['code'], FileCode>>> = {
 export function syntaxCode(
   error: YAMLParseError,
   text: string,
+  openedAt: number | null,
 ): { readonly code: FileCode; readonly range: Range } {
   const code = CODES[error.code] ?? 'syntax.unreadable';
   const [from, to] = error.pos;
+  if (code === 'syntax.not-closed' && openedAt !== null) return { code, range: [openedAt, openedAt + 1] };
   if (code === 'syntax.key-twice') return { code, range: [from, wordEnd(text, from)] };
   if (code === 'syntax.line-without-key' || code === 'syntax.indent') {
     const start = code === 'syntax.indent' ? nextWord(text, from) : from;

@@ -2,6 +2,7 @@ import {
   type Document,
   isAlias,
   isMap,
+  isPair,
   isScalar,
   isSeq,
   type ParsedNode,
@@ -26,7 +27,8 @@ export interface YamlTree {
  * Reads a file's YAML (1.2) with the place of everything in it, and tells every fault of the syntax
  * at once. All values stay text. Refused, because they say something else than they seem to when a
  * file is read aloud: anchors, aliases, tags, merge keys, keys that are no text, the same key twice,
- * a second document, and flow style in a file with decimal commas.
+ * a second document, and flow style in a file with decimal commas. A file with such faults is not
+ * checked any further: what stands in it is not what it seems to say.
  */
 export function readYaml(file: SourceText): YamlTree {
   const diagnostics: Diagnostic[] = [];
@@ -52,6 +54,7 @@ export function readYaml(file: SourceText): YamlTree {
     return nothing;
   }
   refuseFlow(root, document.contents as YAMLMap.Parsed, report);
+  if (diagnostics.some((each) => each.code !== 'syntax.key-twice')) return nothing;
   return { source: { ...file, root }, root, diagnostics };
 }
 
@@ -83,13 +86,18 @@ function parsed(text: string, report: Report): Document.Parsed | null {
     const from = second.range[0];
     report('syntax.second-document', [from, lineEnd(text, from)]);
   }
-  // One slip makes the parser stumble several times in the same line: the first stumble says it.
+  // One slip makes the parser stumble again in the same line, and a tab in the next one too; once it
+  // is out of step it finds everything unreadable. The first stumble says it.
   const lines = new Set<number>();
+  let isOutOfStep = false;
   for (const error of documents.flatMap((each) => each.errors)) {
-    const { code, range } = syntaxCode(error, text);
+    const { code, range } = syntaxCode(error, text, openedAt(document.contents, error.pos[0]));
     const start = text.lastIndexOf('\n', range[0] - 1);
-    if (!lines.has(start)) report(code, range);
+    const isNew = !lines.has(start) && !(isOutOfStep && code === 'syntax.unreadable');
+    if (isNew) report(code, range);
     lines.add(start);
+    if (code === 'syntax.tab') lines.add(text.indexOf('\n', range[0]));
+    isOutOfStep ||= code === 'syntax.unreadable';
   }
   return document;
 }
@@ -100,9 +108,12 @@ function treeOf(node: ParsedNode, text: string, report: Report): Node {
     report('syntax.alias', range, { written: text.slice(...range) });
     return { kind: 'empty', range };
   }
-  if (node.anchor !== undefined) report('syntax.anchor', range, { name: node.anchor });
-  if (node.tag !== undefined && /!/.test(text.slice(Math.max(0, range[0] - node.tag.length - 2), range[0])))
-    report('syntax.tag', range, { tag: node.tag });
+  if (node.anchor !== undefined)
+    report('syntax.anchor', before(text, `&${node.anchor}`, range), { name: node.anchor });
+  const tag = /![^\s,[\]{}]*(?=\s+(?:&\S+\s+)?$)/.exec(
+    text.slice(Math.max(0, range[0] - 200), range[0]),
+  )?.[0];
+  if (node.tag !== undefined && tag !== undefined) report('syntax.tag', before(text, tag, range), { tag });
   if (isMap(node)) return { kind: 'map', range, entries: entriesOf(node as YAMLMap.Parsed, text, report) };
   if (isSeq(node))
     return {
@@ -154,6 +165,28 @@ function refuseFlow(root: MapNode, map: YAMLMap.Parsed, report: Report): void {
     for (const item of node.items) walk(isMap(node) ? (item as { value: unknown }).value : item);
   };
   walk(map);
+}
+
+/** Where the quotation mark or bracket stands that is still open at the end of what was read. */
+function openedAt(node: unknown, end: number): number | null {
+  if (isScalar(node)) {
+    const isQuoted = node.type === 'QUOTE_DOUBLE' || node.type === 'QUOTE_SINGLE';
+    return isQuoted && node.range?.[1] === end ? node.range[0] : null;
+  }
+  if (!isMap(node) && !isSeq(node)) return null;
+  for (const item of node.items) {
+    const inside = isPair(item)
+      ? (openedAt(item.key, end) ?? openedAt(item.value, end))
+      : openedAt(item, end);
+    if (inside !== null) return inside;
+  }
+  return node.flow === true && node.range && node.range[1] >= end ? node.range[0] : null;
+}
+
+/** The place of a sign that stands before a value. */
+function before(text: string, sign: string, value: Range): Range {
+  const from = text.lastIndexOf(sign, value[0]);
+  return from === -1 ? value : [from, from + sign.length];
 }
 
 function lineEnd(text: string, from: number): number {

@@ -25,7 +25,8 @@ export function renderDiagnostic(
   sentence: DiagnosticSentence,
   fill: Fill,
 ): string {
-  const say = (template: string): string => fill(chosen(template, diagnostic.facts), diagnostic.facts);
+  const facts = shortened(diagnostic.facts);
+  const say = (template: string): string => fill(chosen(template, facts), facts);
   const head = `${diagnostic.severity}[${diagnostic.code}]: ${say(sentence.what)}`;
   const here = say(sentence.here);
   const place =
@@ -35,17 +36,36 @@ export function renderDiagnostic(
   return [head, ...place, `  = why: ${say(sentence.why)}`, `  = help: ${say(sentence.help)}`].join('\n');
 }
 
-/** The line as it was written, and the caret under what is meant. */
+/** Longest stretch of a line that is shown, and how much of it stands before the caret at most. */
+const WIDTH = 96;
+const BEFORE = 48;
+/** Longest text that is quoted in a sentence. */
+const QUOTED = 60;
+
+/** The line as it was written, and the caret under what is meant; of an endless line a stretch. */
 function pointed({ line, column, lineText, length }: Located, here: string): readonly string[] {
+  const letters = [...lineText];
+  const cut = letters.length > WIDTH ? Math.max(0, column - 1 - BEFORE) : 0;
+  const stretch = letters.slice(cut, cut + WIDTH);
+  const start = cut > 0 ? '…' : '';
+  const end = cut + stretch.length < letters.length ? '…' : '';
   const gutter = `${line} | `;
-  const before = [...lineText].slice(0, column - 1).map((each) => (each === '\t' ? '\t' : ' '));
-  const caret = `${' '.repeat(gutter.length - 2)}| ${before.join('')}${'^'.repeat(length)}`;
-  return [`${gutter}${shown(lineText)}`, here === '' ? caret : `${caret} ${here}`];
+  const before = stretch.slice(0, column - 1 - cut).map((each) => (each === '\t' ? '\t' : ' '));
+  const meant = '^'.repeat(Math.max(1, Math.min(length, stretch.length - before.length)));
+  const caret = `${' '.repeat(gutter.length - 2)}| ${start === '' ? '' : ' '}${before.join('')}${meant}`;
+  const shownLine = `${gutter}${start}${stretch.map(shown).join('')}${end}`;
+  return [shownLine.trimEnd(), here === '' ? caret : `${caret} ${here}`];
 }
 
+const shortened = (facts: Facts): Facts =>
+  Object.fromEntries(
+    Object.entries(facts).map(([name, fact]) =>
+      typeof fact === 'string' && fact.length > QUOTED ? [name, `${fact.slice(0, QUOTED)}…`] : [name, fact],
+    ),
+  );
+
 /** Control characters would move the caret, or colour the terminal of whoever reads on. */
-const shown = (text: string): string =>
-  [...text].map((each) => (each !== '\t' && /\p{Cc}/u.test(each) ? '\ufffd' : each)).join('');
+const shown = (letter: string): string => (letter !== '\t' && /\p{Cc}/u.test(letter) ? '\ufffd' : letter);
 
 /**
  * A choice in brackets, `[write "{nearest}"|known here: {known}]`, takes the first part whose facts

@@ -20,7 +20,7 @@ export const fileDiagnostics = {
   },
   'other-file': {
     what: 'this is a file of another kind',
-    here: 'this is {is}; {wanted} was expected',
+    here: 'a file of the kind "{wanted}" was expected here, this one says "{is}"',
     why: 'kit, activity and visit say different things',
     help: 'check the order of the files, or the name in the visit file',
   },
@@ -40,7 +40,7 @@ export const fileDiagnostics = {
     what: 'something is missing',
     here: '"{key}" must be written for this',
     why: 'without it nothing can be reckoned',
-    help: 'add a line "{key}", for instance with "{example}"',
+    help: 'add a line "{key}:"[, for instance "{key}: {example}"| and what belongs to it, indented below]',
   },
   'nothing-written': {
     what: 'nothing is written here',
@@ -99,8 +99,8 @@ export const fileDiagnostics = {
   'unknown-choice': {
     what: 'this is none of the choices',
     here: '"{written}" is not known for "{key}"',
-    why: 'only these words have a meaning here: {known}',
-    help: '[write "{nearest}"|write one of {known}]',
+    why: 'only some words have a meaning here',
+    help: '[write "{nearest}"; |]known here: {known}',
   },
   'not-yes-or-no': {
     what: 'yes or no?',
@@ -182,7 +182,7 @@ export const fileDiagnostics = {
   },
   'role-of-other-kind': {
     what: 'a part of this kind does not go there',
-    here: 'the role "{role}" is a {is}; "{slot}" takes {kinds}',
+    here: 'the role "{role}" is a {is}; "{slot}" takes: {kinds}',
     why: 'the machine is built from parts of certain kinds',
     help: 'name another role for "{slot}", or give the role "{role}" another kind',
   },

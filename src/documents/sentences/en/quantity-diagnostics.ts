@@ -15,20 +15,20 @@ export const quantityDiagnostics = {
   'quantity.no-unit': {
     what: 'a number without its unit',
     here: '"{written}" of what?',
-    why: 'the file is used with centimetres and inches, grams and newtons',
-    help: 'write the unit behind it, one of {units}',
+    why: 'files are written in centimetres and inches, in grams and newtons, and nobody can guess',
+    help: 'write the unit behind it: {units}',
   },
   'quantity.unknown-unit': {
     what: 'an unknown unit',
     here: 'nothing is measured in "{written}"',
     why: 'capital and small letters count: mN is a millinewton',
-    help: '[write "{nearest}"|use one of {units}]',
+    help: '[write "{nearest}"|known here: {units}]',
   },
   'quantity.wrong-dimension': {
     what: 'a unit of something else',
     here: '"{written}" is a measure of {is}',
     why: 'this place takes {wanted}',
-    help: 'use one of {units}',
+    help: 'known here: {units}',
   },
   'quantity.mass-for-force': {
     what: 'a mass where a force is needed',

@@ -44,7 +44,7 @@ export const syntaxDiagnostics = {
   },
   'syntax.not-closed': {
     what: 'something was opened and never closed',
-    here: 'the closing sign is missing before here',
+    here: 'opened here, and still open further down',
     why: 'a quotation mark or a bracket needs its partner',
     help: 'add the closing quotation mark or bracket, or leave both out',
   },
@@ -86,9 +86,9 @@ export const syntaxDiagnostics = {
   },
   'syntax.tag': {
     what: 'a YAML tag',
-    here: 'the tag in front of this is not taken',
+    here: '"{tag}" is not taken',
     why: 'every value is a text, and the field says how it is read',
-    help: 'delete the word that starts with an exclamation mark',
+    help: 'delete "{tag}"',
   },
   'syntax.merge-key': {
     what: 'a merge key',
@@ -105,7 +105,7 @@ export const syntaxDiagnostics = {
   'syntax.flow-with-commas': {
     what: 'brackets in a file with decimal commas',
     here: 'a comma in here ends a value',
-    why: 'in "{load: 1,5 N}" the load would be 1, and "5 N" a key of its own',
+    why: 'with braces around "load: 1,5 N" the load would be 1, and "5 N" a key of its own',
     help: 'write each key on a line of its own, and each item of a list behind a dash',
   },
 } as const;

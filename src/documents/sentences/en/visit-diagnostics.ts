@@ -50,7 +50,7 @@ export const visitDiagnostics = {
   },
   'part-twice': {
     what: 'one part in two places',
-    here: '"{part}" is "{slot}" here, and "{other}" as well',
+    here: '"{part}" would be "{role}" here, and is "{other}" already',
     why: 'a part can not be in two places of one setup',
     help: 'name another part for one of the two roles in the visit file',
   },
