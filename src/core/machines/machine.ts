@@ -27,6 +27,8 @@ export interface Preparation {
   readonly place: (field: string | null) => Place;
   /** Place of a field of the part in a slot. */
   readonly partPlace: (slot: string, field: string | null) => Place;
+  /** Where the machine is made of stages: each with its own preparation, from the load to the hand. */
+  readonly stages?: readonly { readonly machine: string; readonly preparation: Preparation }[];
 }
 
 /** A slot of a setup: which kinds of part can fill it. */

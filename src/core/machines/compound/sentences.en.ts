@@ -1,0 +1,21 @@
+/** English sentences of the compound machine; facts stand in braces. */
+export const sentences = {
+  'machine.compound': 'Compound machine',
+  'compound.about': 'Machines in a row. The pull on one is the load of the next.',
+  'compound.heading-1': 'Stage 1, at the load',
+  'compound.heading-2': 'Stage 2',
+  'compound.heading-3': 'Stage 3',
+  'compound.heading-4': 'Stage 4',
+  'compound.heading-5': 'Stage 5',
+  'compound.heading-6': 'Stage 6',
+  'compound.heading-stuck': 'The stages towards the hand',
+  'compound.missing-pull': 'pull that is missing to bring it back, seen from the hand',
+  'compound.ideal-advantage': 'ideal advantage: product of those of the stages',
+  'compound.slack': 'stage {stage} moves without being pulled, so its link to the next stage goes slack',
+  'compound.takes-no-load': 'stage {stage} does not take up the pull of the stage before it',
+  'compound.no-stages': 'there is no stage',
+  'compound.step.stage': 'Build stage {stage}: {machine}.',
+  'compound.step.link': 'Tie a taut line from stage {from} to stage {to}.',
+  'compound.step.tie-at-hole': 'Tie the linking line at hole {hole}.',
+  'compound.step.tie-at': 'Tie the linking line at {at}.',
+} as const;
