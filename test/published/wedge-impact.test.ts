@@ -8,8 +8,8 @@ import {
   penetration,
   strikingSpeed,
 } from '../../src/core/machines/wedge/blow.ts';
-import { liftingForces } from '../../src/core/machines/wedge/lifting.ts';
-import { splittingForces } from '../../src/core/machines/wedge/splitting.ts';
+import { liftingForces } from '../../src/core/machines/wedge/lifting-forces.ts';
+import { splittingForces } from '../../src/core/machines/wedge/splitting-forces.ts';
 import type { Wedge } from '../../src/core/machines/wedge/station.ts';
 import {
   balanceWedge,

@@ -1,8 +1,8 @@
 import type { WorkingLine } from '../../description/working.ts';
 import { type Asked, signOf } from '../../statics/balance.ts';
 import type { At } from '../../uncertainty/propagate.ts';
-import { frictions, type ThreadForces } from './screw.ts';
 import { lead, type Screw } from './station.ts';
+import { frictions, type ThreadForces } from './thread-forces.ts';
 
 const POWER_SCREW = 'Shigley, Mechanical Engineering Design, 8-2 (from memory)';
 

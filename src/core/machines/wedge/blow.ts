@@ -3,8 +3,8 @@ import type { Joules, Kilograms, Metres, MetresPerSecondSquared, Newtons } from 
 import { STANDARD_GRAVITY } from '../../sources/gravity.ts';
 import type { Asked } from '../../statics/balance.ts';
 import type { At } from '../../uncertainty/propagate.ts';
-import { liftingForces } from './lifting.ts';
-import { splittingForces } from './splitting.ts';
+import { liftingForces } from './lifting-forces.ts';
+import { splittingForces } from './splitting-forces.ts';
 import type { Wedge } from './station.ts';
 
 /** Share of a blow's energy that arrives: 0.3 to 0.9. Common practice, no source. */

