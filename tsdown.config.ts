@@ -2,7 +2,7 @@ import { defineConfig } from 'tsdown';
 import { thirdPartyNotices } from './scripts/third-party-notices.ts';
 
 export default defineConfig({
-  entry: { handspike: 'src/cli/main.ts' },
+  entry: { handspike: 'src/cli/handspike.ts' },
   outDir: 'dist',
   format: 'esm',
   platform: 'node',

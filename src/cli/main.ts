@@ -1,2 +1,86 @@
-#!/usr/bin/env node
-console.log('usage: handspike <command>');
+import { nearestName } from '../core/diagnostics/nearest-name.ts';
+import { type Command, EXIT, FileFault, type Terminal, UsageFault } from './command.ts';
+import { check } from './commands/check.ts';
+import { demo } from './commands/demo.ts';
+import { explain } from './commands/explain.ts';
+import { key } from './commands/key.ts';
+import { newFile } from './commands/new.ts';
+import { pages } from './commands/pages.ts';
+import { review } from './commands/review.ts';
+import { schema } from './commands/schema.ts';
+import { version } from './version.ts';
+
+const commands: readonly Command[] = [check, key, explain, pages, review, newFile, schema, demo];
+
+/** Runs one command line; gives back the exit code. */
+export function run(args: readonly string[], terminal: Terminal): number {
+  const [name = '', ...rest] = args;
+  if (name === '' || name === '--help' || name === '-h' || name === 'help') {
+    terminal.print(
+      help(
+        terminal,
+        commands.find((each) => each.name === rest[0]),
+      ),
+    );
+    return name === '' ? EXIT.usage : EXIT.done;
+  }
+  if (name === '--version') {
+    terminal.print(version());
+    return EXIT.done;
+  }
+  const command = commands.find((each) => each.name === name);
+  if (command === undefined) {
+    const nearest = nearestName(
+      name,
+      commands.map((each) => each.name),
+    );
+    terminal.tell(
+      `handspike: there is no command "${name}"${nearest === undefined ? '' : `; did you mean "${nearest}"?`}\n` +
+        'handspike --help lists them',
+    );
+    return EXIT.usage;
+  }
+  if (rest.includes('--help') || rest.includes('-h')) {
+    terminal.print(help(terminal, command));
+    return EXIT.done;
+  }
+  return guarded(command, rest, terminal);
+}
+
+function guarded(command: Command, args: readonly string[], terminal: Terminal): number {
+  try {
+    return command.run(args, terminal);
+  } catch (fault) {
+    if (fault instanceof UsageFault) {
+      terminal.tell(`handspike ${command.name}: ${fault.message}\nusage: handspike ${command.usage}`);
+      return EXIT.usage;
+    }
+    if (fault instanceof FileFault) {
+      terminal.tell(`handspike ${command.name}: ${fault.message}`);
+      return EXIT.files;
+    }
+    throw fault;
+  }
+}
+
+function help(terminal: Terminal, command: Command | undefined): string {
+  if (command !== undefined)
+    return [
+      `${terminal.strong('handspike')} ${command.usage}`,
+      '',
+      `  ${command.summary}`,
+      ...(command.options.length === 0 ? [] : ['', ...command.options.map((option) => `  ${option}`)]),
+      '',
+      '  VISIT is a visit file; it names its kit and its activity. KIT ACTIVITY are those two files',
+      '  without a visit. With none of them, the one *.visit.yaml in this folder is taken.',
+    ].join('\n');
+  const width = Math.max(...commands.map((each) => each.name.length));
+  return [
+    `${terminal.strong('handspike')}: from a kit of hands-on mechanics to its answer key, its pages and its reading checks`,
+    '',
+    ...commands.map((each) => `  ${each.name.padEnd(width)}  ${each.summary}`),
+    '',
+    'handspike COMMAND --help tells more about one of them.',
+    'Exit codes: 0 done, 1 something in the files has to be put right, 2 the command line, 3 a file.',
+  ].join('\n');
+}

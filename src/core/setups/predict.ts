@@ -57,7 +57,9 @@ export function predict(setup: Setup): Prediction {
 function textbookOf(setup: Setup, load: Newtons): Textbook | NotDefined {
   if (setup.watched === 'turns' || setup.watched === 'travel') {
     const tally = setup.machine.tally?.(setup.station, atBest) ?? notDefined('setup.nothing-to-count');
-    return isNotDefined(tally) ? tally : { value: tally.value, unit: tally.what === 'turns' ? 'turns' : 'm' };
+    return isNotDefined(tally)
+      ? tally
+      : { value: tally.textbook, unit: tally.what === 'turns' ? 'turns' : 'm' };
   }
   const ideal = setup.machine.idealAdvantage(setup.station, atBest);
   if (isNotDefined(ideal)) return ideal;

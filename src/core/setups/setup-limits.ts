@@ -66,7 +66,7 @@ function scaleLimits(setup: Setup, outcome: Outcome, say: Say): void {
       smallReading(setup, outcome, say);
       return;
     case 'not-defined':
-      say('no-reading', 'warning', 'read', { because: outcome.because });
+      say('no-reading', 'warning', 'read', { ...outcome.facts, because: outcome.because });
       return;
     case 'ease':
       return;

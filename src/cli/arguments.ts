@@ -1,0 +1,47 @@
+import { parseArgs } from 'node:util';
+import { nearestName } from '../core/diagnostics/nearest-name.ts';
+import { UsageFault } from './command.ts';
+
+/** Options by name: `true` is a switch, `'text'` takes a value. */
+export type Options = Readonly<Record<string, 'switch' | 'text'>>;
+export interface Arguments {
+  readonly files: readonly string[];
+  readonly isOn: (option: string) => boolean;
+  readonly text: (option: string) => string | null;
+}
+
+/** What stands on a command's line; an unknown option is refused with the nearest known one. */
+export function readArguments(args: readonly string[], options: Options): Arguments {
+  const known = Object.keys(options);
+  for (const arg of args) {
+    const name = /^--([^=]+)/.exec(arg)?.[1];
+    if (arg === '--') break;
+    if (name === undefined || known.includes(name)) continue;
+    const nearest = nearestName(name, known);
+    throw new UsageFault(
+      `there is no option --${name}${nearest === undefined ? '' : `; did you mean --${nearest}?`}`,
+    );
+  }
+  try {
+    const { values, positionals } = parseArgs({
+      args: [...args],
+      allowPositionals: true,
+      options: Object.fromEntries(
+        Object.entries(options).map(([name, kind]) => [
+          name,
+          { type: kind === 'switch' ? ('boolean' as const) : ('string' as const) },
+        ]),
+      ),
+    });
+    return {
+      files: positionals,
+      isOn: (option) => values[option] === true,
+      text: (option) => {
+        const value = values[option];
+        return typeof value === 'string' ? value : null;
+      },
+    };
+  } catch (fault) {
+    throw new UsageFault(fault instanceof Error ? fault.message : String(fault));
+  }
+}

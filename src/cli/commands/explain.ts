@@ -1,0 +1,44 @@
+import { prepare } from '../../core/prepare.ts';
+import { setupNamed, setupsOf } from '../../core/review.ts';
+import { explainJson } from '../../documents/text/explain-json.ts';
+import { explainText } from '../../documents/text/explain-text.ts';
+import { readArguments } from '../arguments.ts';
+import { type Command, EXIT, UsageFault } from '../command.ts';
+import { preparationFiles } from '../files.ts';
+import { tellFindings } from '../findings.ts';
+
+export const explain: Command = {
+  name: 'explain',
+  usage: 'explain SETUP... [--in VISIT] [--json]',
+  summary: 'show how a figure of the key comes about, line by line',
+  options: [
+    '--in FILE  the visit file; for a kit and an activity name both after the setups',
+    '--json     the same lines as JSON',
+  ],
+  run: (args, terminal) => {
+    const { files, text, isOn } = readArguments(args, { in: 'text', json: 'switch' });
+    const named = text('in');
+    const marks = files.filter((each) => !/\.ya?ml$/.test(each));
+    const names = [...(named === null ? [] : [named]), ...files.filter((each) => /\.ya?ml$/.test(each))];
+    const prepared = prepare(preparationFiles(terminal.folder, names));
+    if (prepared.tables.length === 0) {
+      tellFindings(terminal, prepared.sources, prepared.diagnostics);
+      return EXIT.findings;
+    }
+    const known = setupsOf(prepared).map(({ setup }) => setup.mark);
+    const wanted = (marks.length === 0 ? known : marks).map((mark) => {
+      const found = setupNamed(prepared, mark);
+      if (found === null)
+        throw new UsageFault(
+          `there is no setup "${mark}" that can be prepared; there are ${known.join(', ')}`,
+        );
+      return found.prediction;
+    });
+    terminal.print(
+      isOn('json')
+        ? explainJson(wanted)
+        : wanted.map((prediction) => explainText('en', prediction)).join('\n'),
+    );
+    return EXIT.done;
+  },
+};

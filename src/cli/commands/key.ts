@@ -1,0 +1,27 @@
+import { prepare } from '../../core/prepare.ts';
+import { setupsOf } from '../../core/review.ts';
+import { sheetOf } from '../../documents/prepare.ts';
+import { keyCsv } from '../../documents/text/key-csv.ts';
+import { keyJson } from '../../documents/text/key-json.ts';
+import { keyTable } from '../../documents/text/key-table.ts';
+import { readArguments } from '../arguments.ts';
+import { type Command, EXIT } from '../command.ts';
+import { preparationFiles } from '../files.ts';
+import { hasErrors, tellFindings } from '../findings.ts';
+
+export const key: Command = {
+  name: 'key',
+  usage: 'key [VISIT | KIT ACTIVITY] [--json | --csv]',
+  summary: 'print the answer key: what each scale will show, and from - to what is good',
+  options: ['--json  all figures as JSON (SI, with what they rest on)', '--csv   one row a setup'],
+  run: (args, terminal) => {
+    const { files, isOn } = readArguments(args, { json: 'switch', csv: 'switch' });
+    const prepared = prepare(preparationFiles(terminal.folder, files));
+    tellFindings(terminal, prepared.sources, prepared.diagnostics);
+    if (prepared.tables.length === 0) return EXIT.findings;
+    if (isOn('json')) terminal.print(keyJson(prepared));
+    else if (isOn('csv')) terminal.print(keyCsv(setupsOf(prepared).map(({ prediction }) => prediction)));
+    else terminal.print(keyTable('en', sheetOf(prepared)));
+    return hasErrors(prepared) ? EXIT.findings : EXIT.done;
+  },
+};

@@ -1,0 +1,84 @@
+import { dirname, join } from 'node:path';
+import { type Prepared, prepare } from '../../core/prepare.ts';
+import { review as reviewFile, reviewOne, setupsOf } from '../../core/review.ts';
+import { reviewJson } from '../../documents/text/review-json.ts';
+import { judgedText, reviewTable } from '../../documents/text/review-table.ts';
+import { type Arguments, readArguments } from '../arguments.ts';
+import { type Command, EXIT, type Terminal, UsageFault } from '../command.ts';
+import { preparationFiles, readText } from '../files.ts';
+import { tellFindings } from '../findings.ts';
+
+export const review: Command = {
+  name: 'review',
+  usage: 'review [VISIT | KIT ACTIVITY] [READINGS.csv] [--setup SETUP --reading READING]',
+  summary: 'say which readings are good and what probably happened to the others',
+  options: [
+    'READINGS.csv       columns group, setup, reading, note; without it, the file that the visit names',
+    '--setup SETUP      one reading typed at the table: its setup',
+    '--reading READING  and what the group wrote, with or without a unit',
+    '--group GROUP      and which group',
+    '--json             as JSON',
+  ],
+  run: (args, terminal) => {
+    const found = readArguments(args, {
+      setup: 'text',
+      reading: 'text',
+      group: 'text',
+      json: 'switch',
+    });
+    const tables = found.files.filter((name) => /\.(csv|tsv|txt)$/i.test(name));
+    const prepared = prepare(
+      preparationFiles(
+        terminal.folder,
+        found.files.filter((name) => !tables.includes(name)),
+      ),
+    );
+    if (prepared.tables.length === 0) {
+      tellFindings(terminal, prepared.sources, prepared.diagnostics);
+      return EXIT.findings;
+    }
+    return found.text('setup') === null && found.text('reading') === null
+      ? reviewReadings(terminal, prepared, tables, found.isOn('json'))
+      : reviewTyped(terminal, prepared, found);
+  },
+};
+
+function reviewReadings(
+  terminal: Terminal,
+  prepared: Prepared,
+  tables: readonly string[],
+  asJson: boolean,
+): number {
+  const { visit } = prepared;
+  const named = visit?.readingsIn ?? null;
+  const file = tables[0] ?? (visit === null || named === null ? null : join(dirname(visit.file), named));
+  if (file === null)
+    throw new UsageFault('no readings: name a CSV file, or type one with --setup and --reading');
+  const found = reviewFile(prepared, readText(terminal.folder, file));
+  terminal.print(asJson ? reviewJson(found) : reviewTable('en', found, file));
+  return found.refused.length > 0 ? EXIT.findings : EXIT.done;
+}
+
+function reviewTyped(terminal: Terminal, prepared: Prepared, found: Arguments): number {
+  const setup = found.text('setup');
+  const written = found.text('reading');
+  if (setup === null || written === null)
+    throw new UsageFault('--setup and --reading go together: which setup, and what was written');
+  const judged = reviewOne(prepared, {
+    group: found.text('group') ?? '',
+    setup,
+    written,
+    note: '',
+    line: null,
+  });
+  if (judged === null)
+    throw new UsageFault(
+      `there is no setup "${setup}" that can be prepared; there are ${setupsOf(prepared)
+        .map((each) => each.setup.mark)
+        .join(', ')}`,
+    );
+  terminal.print(
+    found.isOn('json') ? reviewJson({ judged: [judged], refused: [] }) : judgedText('en', judged),
+  );
+  return EXIT.done;
+}

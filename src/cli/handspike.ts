@@ -1,0 +1,17 @@
+#!/usr/bin/env node
+import { run } from './main.ts';
+
+const isBold = process.stderr.isTTY === true && !process.env.NO_COLOR && process.env.TERM !== 'dumb';
+
+// A reader that has seen enough (`| head`) is no fault.
+for (const stream of [process.stdout, process.stderr])
+  stream.on('error', (fault: NodeJS.ErrnoException) => {
+    if (fault.code !== 'EPIPE') throw fault;
+  });
+
+process.exitCode = run(process.argv.slice(2), {
+  folder: process.cwd(),
+  print: (text) => process.stdout.write(text.endsWith('\n') ? text : `${text}\n`),
+  tell: (text) => process.stderr.write(text.endsWith('\n') ? text : `${text}\n`),
+  strong: (text) => (isBold ? `\u001b[1m${text}\u001b[22m` : text),
+});

@@ -1,0 +1,7 @@
+import { readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { packageRoot } from './package-root.ts';
+
+/** The version of the package that the program comes in. */
+export const version = (): string =>
+  (JSON.parse(readFileSync(join(packageRoot(), 'package.json'), 'utf8')) as { version: string }).version;

@@ -1,0 +1,140 @@
+import type { Part } from './description/part.ts';
+import type { Diagnostic } from './diagnostics/diagnostic.ts';
+import type { Activity } from './files/activity.ts';
+import { readActivityFile } from './files/activity-file.ts';
+import type { GravityHere } from './files/gravity-here.ts';
+import { readKitFile } from './files/kit-file.ts';
+import { type ResolvedSetup, type ResolvedTable, resolve } from './files/resolve.ts';
+import type { SourceFile, SourceText } from './files/source-text.ts';
+import { readVisitFile, type Visit } from './files/visit-file.ts';
+import type { Kit } from './kit/kit.ts';
+import { machineNamed } from './machines/list.ts';
+import { type Newtons, newtons } from './quantities/brands.ts';
+import { differenceToSee } from './setups/difference.ts';
+import { rankEase } from './setups/ease.ts';
+import { makeSetup } from './setups/make-setup.ts';
+import { predict } from './setups/predict.ts';
+import type { Prediction } from './setups/prediction.ts';
+import type { Reader, Setup } from './setups/setup.ts';
+import { handScatter } from './sources/scales.ts';
+import { vocabulary } from './words.ts';
+
+/** Three files to predictions: the texts go in, everything that the key and the pages print comes out. */
+export interface Prepared {
+  readonly kit: Kit | null;
+  readonly activity: Activity | null;
+  readonly visit: Visit | null;
+  readonly gravity: GravityHere | null;
+  readonly tables: readonly PreparedTable[];
+  /** The files with their trees: what a diagnostic's place is looked up in. */
+  readonly sources: readonly SourceFile[];
+  readonly diagnostics: readonly Diagnostic[];
+}
+
+export interface PreparedTable {
+  readonly mark: string;
+  readonly title: string;
+  readonly machine: string;
+  readonly setups: readonly PreparedSetup[];
+  /** Setups that can't be built today; the diagnostics say why. */
+  readonly notPrepared: readonly string[];
+}
+
+export interface PreparedSetup {
+  readonly setup: Setup;
+  readonly prediction: Prediction;
+  readonly load: Part | null;
+  readonly shows: string | null;
+}
+
+/** The visit may be left out: the key is then of kit and activity alone. */
+export interface PreparationFiles {
+  readonly kit: SourceText;
+  readonly activity: SourceText;
+  readonly visit: SourceText | null;
+}
+
+/** Three files -> checked files -> setups -> predictions; everything found on the way is told at once. */
+export function prepare(files: PreparationFiles): Prepared {
+  const kit = readKitFile(files.kit, vocabulary);
+  const activity = readActivityFile(files.activity, vocabulary);
+  const visit = files.visit === null ? null : readVisitFile(files.visit);
+  const read = {
+    kit: kit.kit,
+    activity: activity.activity,
+    visit: visit?.visit ?? null,
+    sources: [kit.source, activity.source, ...(visit === null ? [] : [visit.source])],
+  };
+  const found = [...kit.diagnostics, ...activity.diagnostics, ...(visit?.diagnostics ?? [])];
+  if (read.kit === null || read.activity === null || (visit !== null && visit.visit === null))
+    return { ...read, gravity: null, tables: [], diagnostics: found };
+  const resolved = resolve(read.kit, read.activity, read.visit, vocabulary);
+  const reader = readerOf(read.activity);
+  const tables = resolved.tables.map((table) => prepareTable(table, resolved.gravity, reader));
+  return {
+    ...read,
+    gravity: resolved.gravity,
+    tables: tables.map(({ table }) => table),
+    diagnostics: [...found, ...resolved.diagnostics, ...tables.flatMap(({ diagnostics }) => diagnostics)],
+  };
+}
+
+function prepareTable(table: ResolvedTable, gravity: GravityHere, reader: Reader) {
+  const made = table.setups.map((resolved) => ({ resolved, ...madeSetup(table, resolved, gravity, reader) }));
+  const built = made.flatMap(({ resolved, setup }) => (setup === null ? [] : [{ resolved, setup }]));
+  const predictions = rankEase(built.map(({ setup }) => predict(setup)));
+  const setups = built.flatMap(({ resolved, setup }, n): readonly PreparedSetup[] => {
+    const prediction = predictions[n];
+    return prediction === undefined
+      ? []
+      : [{ setup, prediction, load: resolved.load, shows: resolved.shows }];
+  });
+  const unbuilt = made.filter(({ setup }) => setup === null).map(({ resolved }) => resolved.mark);
+  return {
+    table: {
+      mark: table.table,
+      title: table.title,
+      machine: table.machine,
+      setups,
+      notPrepared: [...table.notPrepared, ...unbuilt],
+    },
+    diagnostics: [
+      ...made.flatMap(({ diagnostics }) => diagnostics),
+      ...predictions.flatMap(({ diagnostics }) => diagnostics),
+      ...differenceToSee(setups),
+    ],
+  };
+}
+
+function madeSetup(table: ResolvedTable, resolved: ResolvedSetup, gravity: GravityHere, reader: Reader) {
+  const machine = machineNamed(resolved.machine);
+  if (machine === undefined) return { setup: null, diagnostics: [] };
+  return makeSetup({
+    table: table.table,
+    mark: resolved.mark,
+    machine,
+    preparation: resolved.preparation,
+    load: resolved.load,
+    scale: resolved.scale,
+    ruler: resolved.instruments.ruler ?? null,
+    counter: resolved.instruments['turn counter'] ?? null,
+    fields: resolved.generic,
+    gravity: gravity.gravity,
+    reader,
+    partner: resolved.partner,
+  });
+}
+
+/** From this age on nobody limits the pull unless the activity says so. */
+const GROWN_ENOUGH = 11;
+/** Small children should not pull above about 10 N: Institute of Physics primary outreach safety note. */
+const SMALL_HANDS: Newtons = newtons(10);
+
+/** Who reads: what the activity says, else the sourced scatter and the limit of small hands. */
+function readerOf(activity: Activity): Reader {
+  const { age, handLimit, handScatter: stated } = activity;
+  return {
+    scatter: stated?.value ?? handScatter.share,
+    handLimit: handLimit?.value ?? (age !== null && age.from < GROWN_ENOUGH ? SMALL_HANDS : null),
+  };
+}

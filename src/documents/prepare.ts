@@ -1,0 +1,72 @@
+import type { Drawing } from '../core/description/drawing.ts';
+import { dimensionIn, measuredIn } from '../core/description/filled.ts';
+import type { Part } from '../core/description/part.ts';
+import type { Prepared, PreparedSetup, PreparedTable } from '../core/prepare.ts';
+import type { Hang, Setup } from '../core/setups/setup.ts';
+import { shiftOf } from '../core/setups/shown.ts';
+import { atBest } from '../core/uncertainty/propagate.ts';
+import type { HangSheet, LoadSheet, ScaleSheet, SetupSheet, Sheet, TableSheet } from './pages/sheet.ts';
+
+/** From what core prepared to what pages print: drawings, steps and cautions beside each prediction. */
+export function sheetOf(prepared: Prepared): Sheet {
+  return {
+    kit: prepared.kit?.name ?? '',
+    activity: prepared.activity?.title ?? '',
+    visit: prepared.visit?.date ?? null,
+    tables: prepared.tables.map(tableSheet),
+  };
+}
+
+const tableSheet = (table: PreparedTable): TableSheet => ({
+  mark: table.mark,
+  title: table.title,
+  machine: table.machine,
+  setups: table.setups.map(setupSheet),
+});
+
+function setupSheet({ setup, prediction, load, shows }: PreparedSetup): SetupSheet {
+  return {
+    mark: setup.mark,
+    drawing: drawingOf(setup, load, Math.max(0, prediction.pull?.value ?? 0)),
+    steps: setup.machine.steps(setup.station),
+    cautions: setup.machine.cautions(setup.station),
+    prediction,
+    load: load === null ? null : loadSheet(load),
+    scale: setup.scale === null || setup.watched !== 'pull' ? null : scaleSheet(setup, setup.scale),
+    partner: setup.partner,
+    shows,
+  };
+}
+
+/** The machine's geometry, with the load's own name and the pull as long as it is strong. */
+function drawingOf(setup: Setup, load: Part | null, pull: number): Drawing {
+  const { shapes } = setup.machine.drawing(setup.station, atBest);
+  const hang = typeof setup.hang === 'object' ? null : setup.hang;
+  return {
+    shapes: shapes.map((shape) => {
+      if (shape.shape === 'effort')
+        return { ...shape, newtons: pull, ...(hang === null ? {} : { scale: hang }) };
+      if (shape.shape !== 'load' || load === null) return shape;
+      const { label, mass } = loadSheet(load);
+      return { ...shape, label, ...(mass === null ? {} : { mass }) };
+    }),
+  };
+}
+
+function loadSheet(load: Part): LoadSheet {
+  const of = measuredIn(load.fields, 'of')?.value ?? null;
+  const isMass = dimensionIn(load.fields, 'of') === 'mass';
+  return { label: load.mark, mass: isMass ? of : null, weight: isMass ? null : of };
+}
+
+const scaleSheet = (setup: Setup, scale: NonNullable<Setup['scale']>): ScaleSheet => ({
+  label: scale.mark,
+  hangs: hangSheet(setup.hang),
+  zeroed: setup.zeroed === 'in place' ? 'in place' : hangSheet(setup.zeroed),
+  graduations: scale.graduations,
+  range: scale.range,
+  stop: scale.stop,
+  showsLess: shiftOf(setup, scale, atBest),
+});
+
+const hangSheet = (hang: Hang): HangSheet => (typeof hang === 'object' ? { angle: hang.angle.value } : hang);

@@ -1,0 +1,42 @@
+/**
+ * English for likely causes: `.mistake` names it, `.group` is what a group is told, `.teacher` what the
+ * teacher is told. Never an accusation: the group is asked to read once more, and why.
+ */
+export const causes = {
+  'cause.good': 'a good reading',
+  'cause.unexplained': 'nothing on the list explains it',
+  'cause.scale.zero-from-hook-down': 'the scale was turned upside down with its old zero',
+  'cause.scale.zero-set-in-place': 'the scale was zeroed where it hangs; the card wants it zeroed hook down',
+  'cause.way.lowering-for-raising': 'read while the load came back down',
+  'cause.way.start-for-moving': 'read at the jerk of the start',
+  'cause.reading.in-grams': 'written in grams',
+  'cause.reading.in-newtons': 'written in newtons',
+  'cause.reading.in-ounces': 'written in ounces',
+  'cause.reading.in-pounds': 'written in pounds',
+  'cause.reading.in-kilograms': 'written in kilograms',
+  'cause.reading.in-millimetres': 'written in millimetres',
+  'cause.reading.in-centimetres': 'written in centimetres',
+  'cause.reading.in-inches': 'written in inches',
+  'cause.reading.in-metres': 'written in metres',
+  'cause.reading.in-turns': 'written in turns',
+  'try.unexplained': 'Check the setup against the card, then read once more.',
+  'try.scale.zero-from-hook-down':
+    'Hang the scale the way you pull, set its pointer to 0, then read once more.',
+  'try.scale.zero-set-in-place': 'Set the pointer to 0 with the hook down, then read once more.',
+  'try.way.lowering-for-raising': 'Read while the load goes slowly up, once more.',
+  'try.way.start-for-moving': 'Read while it moves slowly, not at the jerk, once more.',
+  'try.reading.unit': 'Look which unit stands beside the marks you read, and write it down too.',
+  'try.machine': 'Count the holes against the card, then read once more.',
+  'verdict.good': 'good',
+  'verdict.a little off': 'a little off',
+  'verdict.look again': 'look again',
+  'verdict.no reading': 'no reading',
+  'verdict.unreadable': 'unreadable, kept as written',
+  'verdict.not judged': 'not judged',
+  'reading.not-a-number': 'this is not a number with or without a unit',
+  'reading.unknown-unit': 'this unit is not known for a reading',
+  'reading.wrong-dimension': 'this unit does not belong to what is read here',
+  'outcome.off-the-scale': 'the pull is beyond the scale, so there is nothing to judge against',
+  'outcome.scale-on-the-other-side': 'the scale belongs on the other side here',
+  'outcome.ease': 'a felt order is not judged one reading at a time',
+} as const;

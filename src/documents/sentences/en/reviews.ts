@@ -1,0 +1,22 @@
+/** English around judged readings. */
+export const reviews = {
+  'review.title': 'Readings in {file}',
+  'review.column.line': 'line',
+  'review.column.group': 'group',
+  'review.column.setup': 'setup',
+  'review.column.written': 'written',
+  'review.column.good': 'good: from - to',
+  'review.column.verdict': '',
+  'review.refused': 'Rows that could not be used, kept as they stand: {count}',
+  'review.line': 'line {line}',
+  'review.nearest': 'Is it "{nearest}"?',
+  'review.one': '{setup}, written "{written}": {verdict}',
+  'review.good-range': 'good is {range}',
+  'review.cause': 'likely cause: {cause} ({percent} %)',
+  'review.not-used': 'rows not used',
+  'readings.no-heading': 'The first row must name the columns: group, setup, reading, note.',
+  'readings.no-column': 'Without column names nobody can tell what this row says.',
+  'readings.no-setup': 'The setup is missing: which card was this reading for?',
+  'readings.short-row': 'This row has fewer cells than the heading.',
+  'readings.unknown-setup': 'There is no such setup that can be prepared.',
+} as const;
