@@ -3,8 +3,10 @@ import type { Ride } from '../statics/carriage.ts';
 import type { At } from '../uncertainty/propagate.ts';
 
 /** Sizes that only the picture needs, where the kit does not say: metres, no claim about the part. */
-const LENGTH = 0.12;
+export const CARRIAGE_LENGTH = 0.12;
 const HEIGHT = 0.03;
+/** Room between the load and the word above it. */
+const ABOVE = 0.014;
 
 export interface DrawnCarriage {
   readonly shapes: readonly Shape[];
@@ -27,7 +29,7 @@ export function drawCarriage(ride: Ride, at: At, along: number, angle: number): 
     turned(to, high),
     turned(from, high),
   ];
-  const half = LENGTH / 2;
+  const half = CARRIAGE_LENGTH / 2;
   const under = undersideOf(ride, at);
   const floor = ride.rides === 'bare base' ? 0 : under.clearance;
   const height = ride.rides === 'bare base' ? HEIGHT : HEIGHT / 3;
@@ -52,7 +54,12 @@ export function drawCarriage(ride: Ride, at: At, along: number, angle: number): 
         role: 'block',
         outline: box(-half / 2, half / 2, floor + height, floor + height + HEIGHT),
       },
-      { shape: 'label', at: turned(0, floor + height + HEIGHT), key: 'carriage.label.load', facts: {} },
+      {
+        shape: 'label',
+        at: turned(0, floor + height + HEIGHT + ABOVE),
+        key: 'carriage.label.load',
+        facts: {},
+      },
     ],
   };
 }

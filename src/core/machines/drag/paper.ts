@@ -33,10 +33,11 @@ export const slope = (drag: Drag, at: At): Radians => radians(directionOf(drag, 
 export function drawing(drag: Drag, at: At): Drawing {
   const carriage = drawCarriage(drag, at, NEAR, 0);
   const pull = drawPull(drag, at, carriage.hook, 0, REACH);
-  const ends = pull.flatMap((shape) => (shape.shape === 'wheel' ? [shape.centre[0]] : []));
+  // Over a guide pulley the string leaves the table at its edge.
+  const edges = pull.flatMap((shape) => (shape.shape === 'wheel' ? [shape.centre[0]] : []));
   return {
     shapes: [
-      { shape: 'ground', from: [0, 0], to: [Math.max(NEAR + 2 * REACH, ...ends), 0] },
+      { shape: 'ground', from: [0, 0], to: [edges[0] ?? NEAR + 2 * REACH, 0] },
       ...carriage.shapes,
       ...pull,
     ],

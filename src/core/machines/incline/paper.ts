@@ -1,7 +1,7 @@
 import type { Drawing, Point, Shape } from '../../description/drawing.ts';
 import type { Caution, Step } from '../../description/step.ts';
 import { angleFact, lengthFact } from '../../diagnostics/facts.ts';
-import { drawCarriage } from '../../parts/carriage-drawing.ts';
+import { CARRIAGE_LENGTH, drawCarriage } from '../../parts/carriage-drawing.ts';
 import { carriageSteps } from '../../parts/carriage-paper.ts';
 import { directionOf, drawPull } from '../../parts/guided-pull-drawing.ts';
 import { type Radians, radians } from '../../quantities/brands.ts';
@@ -39,7 +39,10 @@ export const cautions = (plane: InclinedPlane): readonly Caution[] => [
 export const slope = (plane: InclinedPlane, at: At): Radians =>
   radians(directionOf(plane, at, angleOf(plane, at)));
 
-/** The board to scale with its prop, the foot of the board at the origin; the carriage is halfway up. */
+/** How far a guide pulley stands beyond the upper end of the board: only the picture needs it. */
+const BEYOND = 0.05;
+
+/** The board to scale with its prop, the foot of the board at the origin. */
 export function drawing(plane: InclinedPlane, at: At): Drawing {
   const a = angleOf(plane, at);
   const length = at(plane.inputs.boardLength);
@@ -48,35 +51,54 @@ export function drawing(plane: InclinedPlane, at: At): Drawing {
     along * Math.cos(a) - up * Math.sin(a),
     along * Math.sin(a) + up * Math.cos(a),
   ];
-  const span = plane.steep === 'measured' ? length : at(plane.inputs.slopeLength);
-  const propFoot: Point = [span * Math.cos(a), 0];
-  const propTop: Point = [span * Math.cos(a), span * Math.sin(a)];
-  const carriage = drawCarriage(plane, at, length / 2, a);
+  const end = turned(length, 0);
+  // By hand the carriage is halfway up; from a pulley it stands where it is read.
+  const readAt = plane.string === 'leans' ? null : at(plane.inputs.readAt) + CARRIAGE_LENGTH / 2;
+  const middle = readAt === null ? length / 2 : Math.max(CARRIAGE_LENGTH / 2, length + BEYOND - readAt);
+  const carriage = drawCarriage(plane, at, middle, a);
   const hookAlong = carriage.hook[0] * Math.cos(a) + carriage.hook[1] * Math.sin(a);
-  const pins = plane.pinHeights.map(
-    (height, n): Shape => ({
-      shape: 'hole',
-      centre: [propFoot[0], at(height)],
-      radius: thickness / 4,
-      number: n + 1,
-      ...(plane.pin === n + 1 ? { used: true } : {}),
-    }),
-  );
   return {
     shapes: [
-      { shape: 'ground', from: [-0.1 * length, 0], to: [1.15 * length, 0] },
-      { shape: 'line', path: [propFoot, propTop] },
-      ...pins,
+      // A scale that hangs from a guide pulley hangs beyond the edge of the table.
+      { shape: 'ground', from: [-0.1 * length, 0], to: [plane.guide === null ? 1.15 * length : end[0], 0] },
+      ...propOf(plane, at, thickness),
       {
         shape: 'body',
         role: 'board',
-        outline: [turned(0, -thickness), turned(length, -thickness), turned(length, 0), turned(0, 0)],
+        outline: [turned(0, -thickness), turned(length, -thickness), end, turned(0, 0)],
       },
       ...carriage.shapes,
-      ...drawPull(plane, at, carriage.hook, a, length - hookAlong),
+      ...drawPull(plane, at, carriage.hook, a, length + BEYOND - hookAlong),
       { shape: 'angle', at: [0, 0], from: 0, to: a, radius: 0.2 * length },
-      { shape: 'measure', from: propFoot, to: propTop, offset: 1, metres: span * Math.sin(a) },
-      { shape: 'measure', from: [0, 0], to: propTop, offset: -1, metres: span },
     ],
   };
+}
+
+/** The post with its pins and the two lengths that make the slope; nothing where only an angle is known. */
+function propOf(plane: InclinedPlane, at: At, thickness: number): readonly Shape[] {
+  if (plane.steep === 'measured') return [];
+  const span = at(plane.inputs.slopeLength);
+  const rise = at(plane.inputs.rise);
+  const foot: Point = [Math.sqrt(span * span - rise * rise), 0];
+  const heights = plane.pin === null ? [] : plane.pinHeights.map(at);
+  return [
+    { shape: 'line', path: [foot, [foot[0], Math.max(rise, ...heights)]] },
+    ...heights.map(
+      (height, n): Shape => ({
+        shape: 'hole',
+        centre: [foot[0], height],
+        radius: thickness / 4,
+        number: n + 1,
+        ...(plane.pin === n + 1 ? { used: true } : {}),
+      }),
+    ),
+    {
+      shape: 'measure',
+      from: foot,
+      to: [foot[0], rise],
+      offset: plane.guide === null ? 1 : -1,
+      metres: rise,
+    },
+    { shape: 'measure', from: [0, 0], to: [foot[0], rise], offset: -1, metres: span },
+  ];
 }
