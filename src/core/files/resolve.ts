@@ -56,8 +56,9 @@ export function resolve(kit: Kit, activity: Activity, visit: Visit | null, vocab
     const setups: ResolvedSetup[] = [];
     const notPrepared: string[] = [];
     for (const setup of table.setups) {
-      found.push(...standsTwice(setup, cast, activity));
-      const resolved = resolveSetup(setup, table, cast, kit, activity, vocabulary);
+      const twice = standsTwice(setup, cast, activity);
+      found.push(...twice);
+      const resolved = twice.length > 0 ? null : resolveSetup(setup, table, cast, kit, activity, vocabulary);
       if (resolved === null) notPrepared.push(setup.mark);
       else setups.push(resolved);
     }

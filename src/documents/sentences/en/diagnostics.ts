@@ -1,4 +1,4 @@
-import { diagnostics as lever } from '../../../core/machines/lever/diagnostics.en.ts';
+import { diagnosticsEn } from '../../../core/machines/list.ts';
 import type { DiagnosticSentence } from '../../text/diagnostic-text.ts';
 import { fileDiagnostics } from './file-diagnostics.ts';
 import { quantityDiagnostics } from './quantity-diagnostics.ts';
@@ -13,5 +13,5 @@ export const diagnosticSentences: Readonly<Record<string, DiagnosticSentence>> =
   ...fileDiagnostics,
   ...visitDiagnostics,
   ...setupDiagnostics,
-  ...lever,
+  ...diagnosticsEn,
 };
