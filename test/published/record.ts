@@ -22,7 +22,9 @@ export interface NotRunRecord {
   readonly reason: string;
 }
 
-export const recordsFolder = join(import.meta.dirname, '../../build/records');
+/** The validation page gathers its records in a folder of its own, so that no old run gets in. */
+export const recordsFolder =
+  process.env.HANDSPIKE_RECORDS ?? join(import.meta.dirname, '../../build/records');
 
 /** Keeps a finished check for the validation page; one file a topic, so that test files don't meet. */
 export const record = (entry: ValidationRecord): void => append(`${entry.topic}.jsonl`, entry);

@@ -70,6 +70,8 @@ const SI: Readonly<Record<string, number>> = {
   'ft*lbf': 0.3048 * 4.4482216152605,
   'N/m': 1,
   s: 1,
+  // As a force; cases in tons ask for shares of a load, so it cancels.
+  ton: 2240 * 4.4482216152605,
   'short ton': 2000 * 0.45359237,
   hp: 550 * 0.3048 * 4.4482216152605,
   'mi/h': 1609.344 / 3600,
