@@ -85,8 +85,8 @@ export function resistance(ride: Ride, at: At, grip: Grip): Resistance {
           { cause: 'carriage.rollers-above', share: b2 / D },
         ],
         line: line(
-          '(b1 + b2)/D',
-          { b1, b2, D },
+          '(b1 + b2)/dR',
+          { b1, b2, dR: D },
           (b1 + b2) / D,
           'rolling arms of both sides, balance of moments',
         ),
@@ -109,8 +109,8 @@ export function resistance(ride: Ride, at: At, grip: Grip): Resistance {
           { cause: 'carriage.rims', share: rims },
         ],
         line: line(
-          'mub*d/D + 2*b/D + c',
-          { mub, d, D, b, c },
+          'mub*dA/dW + 2*b/dW + cR',
+          { mub, dA: d, dW: D, b, cR: c },
           axles + rims,
           'axle friction and rolling arm, balance of moments on a wheel',
         ),

@@ -91,8 +91,8 @@ export function throughGuide(pull: StringPull, at: At, asked: Asked, tension: nu
       {
         what: hauls ? 'string.hauled' : 'string.let-back',
         symbol: 'E',
-        formula: hauls ? '(P*(1 + s/2) + c)/(1 - s/2)' : '(P*(1 - s/2) - c)/(1 + s/2)',
-        values: { P: tension, s, c },
+        formula: hauls ? '(P*(1 + sG/2) + cG)/(1 - sG/2)' : '(P*(1 - sG/2) - cG)/(1 + sG/2)',
+        values: { P: tension, sG: s, cG: c },
         value: effort,
         unit: 'N',
         source: 'drag of a sheave: c + s x mean of its two tensions',

@@ -9,9 +9,9 @@ import type { Drag } from './station.ts';
 /**
  * Dragging or rolling a load along the level: all of the work goes into the surface and the axles.
  *
- *     P = C W/(cos d + C sin d),   N = W cos d/(cos d + C sin d)
+ *     P = C G/(cos d + C sin d),   N = G cos d/(cos d + C sin d)
  *
- * with W the load and what it rides on, d the string's angle above the floor, C the drag of base,
+ * with G the weight of the load and what it rides on, d the string's angle above the floor, C the drag of base,
  * rollers or wheels. The same with -C where the pull would have to hold it back: below 0, it does not
  * come back by itself. Advantage and efficiency are not defined, since nothing is raised.
  *
@@ -22,9 +22,9 @@ export function balanceDrag(drag: Drag, at: At, asked: Asked): Balance | NotDefi
   const d = leanOf(drag, at);
   const held = resistance(drag, at, asked.grip);
   const mD = at(drag.inputs.deadMass);
-  const W = asked.load + mD * asked.gravity;
+  const G = asked.load + mD * asked.gravity;
   const C = held.coefficient;
-  const pulled = heldOnSlope({ weight: W, angle: 0, lean: d, coefficient: C, direction: asked.direction });
+  const pulled = heldOnSlope({ weight: G, angle: 0, lean: d, coefficient: C, direction: asked.direction });
   if (isNotDefined(pulled)) return pulled;
   const { pull: P, normal: N } = pulled;
   const guided = throughGuide(drag, at, asked, P);
@@ -47,18 +47,18 @@ export function balanceDrag(drag: Drag, at: At, asked: Asked): Balance | NotDefi
       held.line,
       {
         what: 'slope.weight',
-        symbol: 'W',
-        formula: 'L + mD*g',
-        values: { L: asked.load, mD, g: asked.gravity },
-        value: W,
+        symbol: 'G',
+        formula: 'W + mD*g',
+        values: { W: asked.load, mD, g: asked.gravity },
+        value: G,
         unit: 'N',
         source: 'weight = mass x local gravity',
       },
       {
         what: 'slope.normal',
         symbol: 'N',
-        formula: `W*cos(d)/(cos(d) ${sense > 0 ? '+' : '-'} C*sin(d))`,
-        values: { W, d, C },
+        formula: `G*cos(d)/(cos(d) ${sense > 0 ? '+' : '-'} C*sin(d))`,
+        values: { G, d, C },
         value: N,
         unit: 'N',
         source: 'balance of forces square to the floor',

@@ -117,6 +117,20 @@ describe('an inclined plane', () => {
     );
   });
 
+  test('means one number by each name of its working', () => {
+    fc.assert(
+      fc.property(plane, load, (each, W) => {
+        const meant = new Map<string, number>();
+        for (const { symbol, value, values } of balanceUnder(each, W).working())
+          for (const [name, number] of [...Object.entries(values), [symbol, value] as const]) {
+            expect(meant.get(name) ?? number, name).toBe(number);
+            meant.set(name, number);
+          }
+      }),
+      seeded,
+    );
+  });
+
   test('prints a working from which every line and the effort can be found again', () => {
     fc.assert(
       fc.property(plane, load, direction, (station, W, way) => {

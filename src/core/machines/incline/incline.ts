@@ -11,9 +11,9 @@ import { angleOf, type InclinedPlane } from './station.ts';
 /**
  * The inclined plane at the limit of moving: a longer way for a smaller pull.
  *
- *     N = W cos(a + d)/(cos d + k sin d),   P = (W sin a + k N)/cos d,   k = +C up, -C down
+ *     N = G cos(a + d)/(cos d + k sin d),   P = (G sin a + k N)/cos d,   k = +C up, -C down
  *
- * with W the load and what it rides on, a the slope, d the string's angle above the board, C the drag
+ * with G the weight of the load and what it rides on, a the slope, d the string's angle above the board, C the drag
  * of bare base, rollers or wheels. Over a guide pulley the scale reads the hauled tension.
  *
  * Source: OpenStax College Physics 2e, 5.1 and 9.5; Bansal, Engineering Mechanics, example 8.12.
@@ -25,9 +25,9 @@ export function balanceIncline(plane: InclinedPlane, at: At, asked: Asked): Bala
   const drag = resistance(plane, at, asked.grip);
   const mD = at(plane.inputs.deadMass);
   const dead = mD * asked.gravity;
-  const W = asked.load + dead;
+  const G = asked.load + dead;
   const C = drag.coefficient;
-  const held = heldOnSlope({ weight: W, angle: a, lean: d, coefficient: C, direction: asked.direction });
+  const held = heldOnSlope({ weight: G, angle: a, lean: d, coefficient: C, direction: asked.direction });
   if (isNotDefined(held)) return held;
   const { pull: P, normal: N } = held;
   const guided = throughGuide(plane, at, asked, P);
@@ -54,18 +54,18 @@ export function balanceIncline(plane: InclinedPlane, at: At, asked: Asked): Bala
       drag.line,
       {
         what: 'slope.weight',
-        symbol: 'W',
-        formula: 'L + mD*g',
-        values: { L: asked.load, mD, g: asked.gravity },
-        value: W,
+        symbol: 'G',
+        formula: 'W + mD*g',
+        values: { W: asked.load, mD, g: asked.gravity },
+        value: G,
         unit: 'N',
         source: 'weight = mass x local gravity',
       },
       {
         what: 'slope.normal',
         symbol: 'N',
-        formula: `W*cos(a + d)/(cos(d) ${sense > 0 ? '+' : '-'} C*sin(d))`,
-        values: { W, a, d, C },
+        formula: `G*cos(a + d)/(cos(d) ${sense > 0 ? '+' : '-'} C*sin(d))`,
+        values: { G, a, d, C },
         value: N,
         unit: 'N',
         source: 'balance of forces square to the board',
@@ -73,8 +73,8 @@ export function balanceIncline(plane: InclinedPlane, at: At, asked: Asked): Bala
       {
         what: sense > 0 ? 'slope.pull-up' : 'slope.let-down',
         symbol: 'P',
-        formula: `(W*sin(a) ${sense > 0 ? '+' : '-'} C*N)/cos(d)`,
-        values: { W, a, C, N, d },
+        formula: `(G*sin(a) ${sense > 0 ? '+' : '-'} C*N)/cos(d)`,
+        values: { G, a, C, N, d },
         value: P,
         unit: 'N',
         source: 'OpenStax College Physics 2e, 5.1: balance of forces along the board',

@@ -52,9 +52,9 @@ export function drawing(plane: InclinedPlane, at: At): Drawing {
     along * Math.sin(a) + up * Math.cos(a),
   ];
   const end = turned(length, 0);
-  // By hand the carriage is halfway up; from a pulley it stands where it is read.
+  // By hand the carriage stands low, so that its scale is clear of the prop; from a pulley, where it is read.
   const readAt = plane.string === 'leans' ? null : at(plane.inputs.readAt) + CARRIAGE_LENGTH / 2;
-  const middle = readAt === null ? length / 2 : Math.max(CARRIAGE_LENGTH / 2, length + BEYOND - readAt);
+  const middle = readAt === null ? 0.35 * length : Math.max(CARRIAGE_LENGTH / 2, length + BEYOND - readAt);
   const carriage = drawCarriage(plane, at, middle, a);
   const hookAlong = carriage.hook[0] * Math.cos(a) + carriage.hook[1] * Math.sin(a);
   return {
