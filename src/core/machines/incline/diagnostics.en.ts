@@ -42,7 +42,7 @@ export const diagnostics = {
   'incline.nearly-level': {
     what: 'the board is nearly level',
     here: 'slope of {angle}; below {limit} the pull is badly known',
-    why: 'one degree more or less changes so small a pull by a tenth and more',
+    why: 'one degree more or less changes so small a pull by a sixth and more',
     help: 'prop the board higher, or measure rise and length instead of the angle',
   },
   'incline.steep': {

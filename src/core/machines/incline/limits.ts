@@ -6,11 +6,11 @@ import type { At } from '../../uncertainty/propagate.ts';
 import type { Preparation } from '../machine.ts';
 import { angleOf, type InclinedPlane } from './station.ts';
 
-/** A degree is one part in ten of the pull at 6 degrees, and a board's sag is as large. */
+/** At 6 degrees one degree more or less is a sixth of the pull without friction: cot a times the error. */
 const FLAT = (6 * Math.PI) / 180;
 /** Beyond this loads tip or tumble before they slide: common practice, no source. */
 const STEEP = (60 * Math.PI) / 180;
-/** tan 15 degrees: where the pull grows by a tenth on the last tenth of the way. */
+/** From here on half the distance to the pulley costs a tenth more pull: 1/cos d, with tan d doubled. */
 const LEANS_MUCH = (15 * Math.PI) / 180;
 
 /** Where the law is a poor guide: nearly level, very steep, or read close to a pulley that stands high. */
