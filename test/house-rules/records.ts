@@ -23,15 +23,17 @@ export function packageFaults(manifest: string, reasons: string): readonly Fault
   });
 }
 
-/** Decisions are numbered without a gap, and the list in their folder names each of them once. */
+/** Each decision has a number of its own, and the list in their folder names each of them once. */
 export function decisionFaults(names: readonly string[], list: string): readonly Fault[] {
   const path = 'docs/decisions/README.md';
   const fault = (says: string): Fault => ({ path, line: 1, says });
   const linked = [...list.matchAll(/\]\(([^)]+\.md)\)/g)].map((found) => found[1] ?? '');
   return [
-    ...names.flatMap((name, index) =>
-      name.startsWith(`${String(index + 1).padStart(4, '0')}-`) ? [] : [fault(`${name} is out of number`)],
-    ),
+    ...names.flatMap((name) => {
+      const number = /^\d{4}-[a-z0-9-]+\.md$/.test(name) ? name.slice(0, 5) : null;
+      const isAlone = number !== null && names.filter((each) => each.startsWith(number)).length === 1;
+      return isAlone ? [] : [fault(`${name} has no number of its own`)];
+    }),
     ...names.flatMap((name) => {
       const times = linked.filter((each) => each === name).length;
       return times === 1 ? [] : [fault(`${name} is listed ${times} times`)];

@@ -88,6 +88,16 @@ describe('the package as it is handed over', () => {
     expect(help.out).toContain('key');
   });
 
+  test('prints the key of the example that it brings', (context) => {
+    if (!hasNpm) notRun('package', 'npm is not on the path', context);
+    const example = join(empty(), 'node_modules', 'handspike', 'examples', 'brackwater');
+    const printed = handspike('key', join(example, 'harbour-day.visit.yaml'), '--json');
+    expect(printed.code, printed.err).toBe(0);
+    expect(printed.err).not.toContain('error[');
+    expect(JSON.stringify(JSON.parse(printed.out))).toContain('amber');
+    expect(handspike('key', join(example, 'harbour-day.visit.yaml')).out).toContain('Good range');
+  });
+
   test('imports nothing but Node itself', () => {
     const imported = [
       ...readFileSync(bundle, 'utf8').matchAll(/^(?:import|export)\b[^'"\n]*['"]([^'"]+)['"];?$/gm),
