@@ -44,5 +44,7 @@ export function goodBand(
     lower.value - COVERAGE_95 * standardUncertainty(lower),
     upper.value + COVERAGE_95 * standardUncertainty(upper),
   );
-  return { from: Math.max(from, least), to: Math.min(to, most) };
+  // Both ends are held to the marks: a scale that moves the machine may weigh more than it can show.
+  const onTheMarks = (figure: number): number => Math.min(Math.max(figure, least), most);
+  return { from: onTheMarks(from), to: onTheMarks(to) };
 }

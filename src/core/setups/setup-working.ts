@@ -103,6 +103,10 @@ function rangeLines(setup: Setup, reading: Reading): readonly WorkingLine[] {
   const d = marks.step;
   const lower = reading.lower ?? read;
   const least = setup.watched === 'pull' ? (setup.scale?.stop ?? 0) : 0;
+  const most = setup.watched === 'pull' ? setup.scale?.range : undefined;
+  const ends = most === undefined ? { z: least } : { z: least, e: most };
+  const onTheMarks = (formula: string): string =>
+    most === undefined ? `max(${formula}, z)` : `min(max(${formula}, z), e)`;
   const lines: WorkingLine[] = [
     line(
       'setup.combined',
@@ -120,35 +124,31 @@ function rangeLines(setup: Setup, reading: Reading): readonly WorkingLine[] {
     line(
       'setup.from',
       'from',
-      'max(floor((Y - k*u)/d)*d, z)',
-      { Y: lower.value, k, u: standardUncertainty(lower), d, z: least },
+      onTheMarks('floor((Y - k*u)/d)*d'),
+      { Y: lower.value, k, u: standardUncertainty(lower), d, ...ends },
       outcome.good.from,
       unit,
       OUTWARD,
     ),
+    line(
+      'setup.to',
+      'to',
+      onTheMarks('ceil((Y + k*u)/d)*d'),
+      { Y: read.value, k, u, d, ...ends },
+      outcome.good.to,
+      unit,
+      OUTWARD,
+    ),
   ];
-  const most = setup.watched === 'pull' ? setup.scale?.range : undefined;
-  const to = { Y: read.value, k, u, d };
-  lines.push(
-    most === undefined
-      ? line('setup.to', 'to', 'ceil((Y + k*u)/d)*d', to, outcome.good.to, unit, OUTWARD)
-      : line(
-          'setup.to',
-          'to',
-          'min(ceil((Y + k*u)/d)*d, e)',
-          { ...to, e: most },
-          outcome.good.to,
-          unit,
-          OUTWARD,
-        ),
-  );
   return headed('setup.heading.range', lines);
 }
 
 function textbookLines(setup: Setup): readonly WorkingLine[] {
   const ideal = setup.machine.idealAdvantage(setup.station, atBest);
   if (isNotDefined(ideal)) return [];
-  const W = forceOf(setup.load, atBest, atBest(setup.gravity));
+  const balance = balanceFor(setup, atBest, setup.way);
+  const load = forceOf(setup.load, atBest, atBest(setup.gravity));
+  const W = isNotDefined(balance) ? load : (balance.overcomes ?? load);
   const A = ideal.advantage;
   return headed('setup.heading.textbook', [
     ...ideal.working,
