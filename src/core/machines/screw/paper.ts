@@ -44,8 +44,7 @@ export function differences(
   at: At,
 ): readonly { readonly key: string; readonly facts: Facts }[] {
   const { threadFriction, collarFriction, collarDiameter, headMass, startGap } = screw.inputs;
-  const counted = screw.turns !== null || screw.inputs.travel !== undefined;
-  if (counted)
+  if (isCounted(screw))
     return at(startGap) === 0
       ? []
       : [{ key: 'screw.difference.start-gap', facts: { gap: lengthFact(at(startGap)) } }];
@@ -77,18 +76,17 @@ export function drawing(screw: Screw, at: At): Drawing {
   const turns = Math.min(DRAWN_TURNS, Math.max(6, Math.ceil((4 * d) / at(screw.inputs.pitch))));
   const height = turns * at(screw.inputs.pitch);
   const nut = height / 3;
-  const arm = screw.inputs.arm === undefined ? 0 : at(screw.inputs.arm);
-  const axis = arm + 3 * d;
+  const axis = -5 * d;
   return {
     shapes: [
       { shape: 'ground', from: [axis - 2.5 * d, -nut], to: [axis + 2.5 * d, -nut] },
       { shape: 'body', role: 'nut', outline: box(axis - 1.25 * d, -nut, axis + 1.25 * d, 0) },
       { shape: 'body', role: 'screw', outline: threadOutline(screw, at, axis, turns) },
-      { shape: 'load', hook: [axis, height], label: 'load' },
+      ...(isCounted(screw) ? [] : carriedLoad(axis, height, d)),
       {
         shape: 'measure',
-        from: [axis + d / 2, 0],
-        to: [axis + d / 2, lead(screw, at)],
+        from: [axis - d / 2, 0],
+        to: [axis - d / 2, lead(screw, at)],
         offset: -1,
         metres: lead(screw, at),
       },
@@ -96,6 +94,14 @@ export function drawing(screw: Screw, at: At): Drawing {
     ],
   };
 }
+
+/** The load stands on the head of the screw. */
+const carriedLoad = (axis: number, height: number, d: number): readonly Shape[] => [
+  { shape: 'body', role: 'block', outline: box(axis - 1.5 * d, height, axis + 1.5 * d, height + 1.5 * d) },
+  { shape: 'label', at: [axis, height + 0.75 * d], key: 'screw.label.load', facts: {} },
+];
+
+const isCounted = (screw: Screw): boolean => screw.turns !== null || screw.inputs.travel !== undefined;
 
 /** Along the axis: the screw's circle, its lever, and the pull square to it. */
 function leverView(screw: Screw, at: At): readonly Shape[] {
@@ -106,7 +112,7 @@ function leverView(screw: Screw, at: At): readonly Shape[] {
   return [
     { shape: 'body', role: 'bar', outline: box(0, -d / 4, a, d / 4) },
     circle,
-    { shape: 'label', at: [0, -1.5 * d], key: 'screw.label.along-the-axis', facts: {} },
+    { shape: 'label', at: [0.4 * a, d], key: 'screw.label.along-the-axis', facts: {} },
     { shape: 'effort', from: [a, 0], direction: Math.PI / 2, newtons: 0, scale: 'level' },
     { shape: 'measure', from: [0, 0], to: [a, 0], offset: -1, metres: a },
   ];

@@ -61,4 +61,5 @@ export const sentences = {
   'screw.mistake.half-turns': 'half turns were counted as turns',
   'screw.mistake.not-flush': 'the screw did not touch yet when the count began',
   'screw.label.along-the-axis': 'seen along the axis',
+  'screw.label.load': 'load',
 } as const;

@@ -6,7 +6,7 @@ import { faceAngle, opening, type Wedge } from './station.ts';
 export const drawing = (wedge: Wedge, at: At): Drawing =>
   wedge.form === 'lifting' ? liftingDrawing(wedge, at) : splittingDrawing(wedge, at);
 
-/** The edge points to the stop, and the cord runs out below it; the load has the slope's angle below. */
+/** The edge points to the stop, and the string runs out below it; the load has the slope's angle below. */
 function liftingDrawing(wedge: Wedge, at: At): Drawing {
   const l = at(wedge.inputs.length);
   const t = at(wedge.inputs.thickness);
@@ -15,10 +15,11 @@ function liftingDrawing(wedge: Wedge, at: At): Drawing {
   const left = l - x;
   const right = Math.max(l, left + l / 2);
   const top = Math.max(t, x * slope) + l / 3;
+  const edge = right + l / 8;
   const under = (along: number): number => (l - along) * slope;
   return {
     shapes: [
-      { shape: 'ground', from: [-l / 4, 0], to: [right + l / 4, 0] },
+      { shape: 'ground', from: [-l / 4, 0], to: [edge, 0] },
       {
         shape: 'body',
         role: 'wedge',
@@ -49,8 +50,20 @@ function liftingDrawing(wedge: Wedge, at: At): Drawing {
           [right, top],
         ],
       },
-      { shape: 'load', hook: [(left + right) / 2, top], label: 'load' },
-      { shape: 'effort', from: [l, t / 20], direction: 0, newtons: 0, scale: 'level' },
+      {
+        shape: 'label',
+        at: [(left + right) / 2, (under(left) + top) / 2],
+        key: 'wedge.label.load',
+        facts: {},
+      },
+      {
+        shape: 'line',
+        path: [
+          [l, t / 20],
+          [edge, t / 20],
+        ],
+      },
+      { shape: 'effort', from: [edge, t / 20], direction: 0, newtons: 0, scale: 'level' },
       { shape: 'angle', at: [l, 0], from: Math.PI - faceAngle(wedge, at), to: Math.PI, radius: l / 4 },
       { shape: 'measure', from: [0, 0], to: [l, 0], offset: -1, metres: l },
       { shape: 'measure', from: [0, 0], to: [0, t], offset: -1, metres: t },
@@ -58,7 +71,7 @@ function liftingDrawing(wedge: Wedge, at: At): Drawing {
   };
 }
 
-/** Two blocks parted by the wedge, cords round both; turned to point down where it is pushed down. */
+/** Two blocks parted by the wedge, cords round both, a string from its edge through the gap; turned to point down where it is pushed down. */
 function splittingDrawing(wedge: Wedge, at: At): Drawing {
   const down = wedge.pushed === 'down';
   const turned = ([x, y]: Point): Point => (down ? [y, -x] : [x, y]);
@@ -67,6 +80,7 @@ function splittingDrawing(wedge: Wedge, at: At): Drawing {
   const x = at(wedge.inputs.advance);
   const half = opening(wedge, at) / 2;
   const mouth = l - x;
+  const end = mouth + 1.1 * l;
   const face = (side: 1 | -1): Shape => ({
     shape: 'body',
     role: 'block',
@@ -91,9 +105,10 @@ function splittingDrawing(wedge: Wedge, at: At): Drawing {
         outline: [turned([0, -t / 2]), turned([l, 0]), turned([0, t / 2])],
       },
       ...(wedge.hasCords ? [cord(mouth + l / 3), cord(mouth + (2 * l) / 3)] : []),
+      { shape: 'line', path: [turned([l, 0]), turned([end, 0])] },
       {
         shape: 'effort',
-        from: turned([l, 0]),
+        from: turned([end, 0]),
         direction: down ? -Math.PI / 2 : 0,
         newtons: 0,
         scale: down ? 'upside down' : 'level',

@@ -196,6 +196,9 @@ describe('what the wedge prints', () => {
         ...(isNotDefined(ideal) ? [ideal.because] : ideal.working.map((line) => line.what)),
         ...wedge.steps(station).map((step) => step.key),
         ...wedge.differences(station, atBest).map((difference) => difference.key),
+        ...wedge
+          .drawing(station, atBest)
+          .shapes.flatMap((shape) => (shape.shape === 'label' ? [shape.key] : [])),
       ];
     });
     const parts = [wedgePart, cordsPart, malletPart];
@@ -235,6 +238,6 @@ describe('what the wedge prints', () => {
       wedge.drawing(station, atBest).shapes.find((shape) => shape.shape === 'effort'),
     );
     expect(efforts.map((each) => each?.scale)).toEqual(['level', 'upside down', 'level']);
-    expect(efforts[1]).toMatchObject({ from: [0, -0.12], direction: -Math.PI / 2 });
+    expect(efforts[1]).toMatchObject({ from: [0, expect.closeTo(-0.192, 9)], direction: -Math.PI / 2 });
   });
 });

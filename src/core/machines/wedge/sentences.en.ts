@@ -62,4 +62,5 @@ export const sentences = {
   'wedge.step.read-at-mark': 'Read the scale as the mark at {advance} goes in.',
   'wedge.step.read-sliding': 'Read the scale while the wedge slides.',
   'wedge.mistake.not-to-the-mark': 'the wedge was not pushed to its mark',
+  'wedge.label.load': 'load',
 } as const;
