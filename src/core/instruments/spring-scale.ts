@@ -3,13 +3,14 @@ import { dimensionIn, measuredIn } from '../description/filled.ts';
 import type { Part } from '../description/part.ts';
 import {
   type Kilograms,
+  kilograms,
   type MetresPerSecondSquared,
   type Newtons,
   newtons,
   type Radians,
 } from '../quantities/brands.ts';
 import { scaleAccuracy, scaleMass, scaleMovingShare, tubeFriction } from '../sources/scales.ts';
-import { between, exactly, type Measured, measured, plus, product, times } from '../uncertainty/measured.ts';
+import { between, exactly, type Measured, measured, product } from '../uncertainty/measured.ts';
 import type { At } from '../uncertainty/propagate.ts';
 import type { Graduations } from './graduations.ts';
 
@@ -26,8 +27,8 @@ export interface SpringScale {
   readonly inputs: {
     /** The whole scale. */
     readonly mass: Measured<Kilograms>;
-    /** Hook, rod and half of the spring; `null` where the turn-over shift itself is known. */
-    readonly movingMass: Measured<Kilograms> | null;
+    /** Hook with rod, and the spring; `null` where the turn-over shift itself is known. */
+    readonly moving: { readonly part: Measured<Kilograms>; readonly spring: Measured<Kilograms> } | null;
     readonly turnOver: Measured<Newtons> | null;
     readonly tubeFriction: Measured<Newtons>;
     /** What the marks are off by: 0 with its doubt. */
@@ -52,7 +53,7 @@ export function springScaleOf(part: Part): SpringScale {
     overload: measuredIn<Newtons>(fields, 'overload')?.value ?? null,
     inputs: {
       mass,
-      movingMass: turnOver === null ? movingMassOf(part, mass) : null,
+      moving: turnOver === null ? movingOf(part, mass) : null,
       turnOver,
       tubeFriction:
         measuredIn<Newtons>(fields, 'tube friction') ??
@@ -68,9 +69,9 @@ export function springScaleOf(part: Part): SpringScale {
  * Derived from the balance of the moving part; no published page states it.
  */
 export function turnOverShift(scale: SpringScale, at: At, gravity: MetresPerSecondSquared): Newtons {
-  const { turnOver, movingMass } = scale.inputs;
+  const { turnOver, moving } = scale.inputs;
   if (turnOver !== null) return at(turnOver);
-  return newtons(movingMass === null ? 0 : 2 * at(movingMass) * gravity);
+  return newtons(moving === null ? 0 : (2 * at(moving.part) + at(moving.spring)) * gravity);
 }
 
 /**
@@ -85,20 +86,23 @@ export const ownWeight = (scale: SpringScale, at: At, gravity: MetresPerSecondSq
   newtons(at(scale.inputs.mass) * gravity);
 
 export function measuredOfScale(scale: SpringScale): readonly Measured[] {
-  const { mass, movingMass, turnOver, tubeFriction, accuracy } = scale.inputs;
-  return [mass, movingMass, turnOver, tubeFriction, accuracy].filter((each) => each !== null);
+  const { mass, moving, turnOver, tubeFriction, accuracy } = scale.inputs;
+  return [mass, moving?.part, moving?.spring, turnOver, tubeFriction, accuracy].filter(
+    (each) => each !== null && each !== undefined,
+  );
 }
 
-function movingMassOf(part: Part, mass: Measured<Kilograms>): Measured<Kilograms> {
-  const hook = measuredIn<Kilograms>(part.fields, 'moving part');
-  const spring = measuredIn<Kilograms>(part.fields, 'spring') ?? exactly(0 as Kilograms);
-  const moving =
-    hook ??
-    product<Kilograms>(
-      mass,
-      between(`${part.mark}/moving part`, ...scaleMovingShare.between, 'assumed', scaleMovingShare.source),
-    );
-  return plus(moving, times<Kilograms>(spring, 0.5));
+function movingOf(part: Part, mass: Measured<Kilograms>) {
+  const assumedShare = between(
+    `${part.mark}/moving part`,
+    ...scaleMovingShare.between,
+    'assumed',
+    scaleMovingShare.source,
+  );
+  return {
+    part: measuredIn<Kilograms>(part.fields, 'moving part') ?? product<Kilograms>(mass, assumedShare),
+    spring: measuredIn<Kilograms>(part.fields, 'spring') ?? exactly(kilograms(0)),
+  };
 }
 
 /** Stated as a force or as a share of the range; the marks are anywhere within it, evenly. */

@@ -29,10 +29,13 @@ export function narrowingOf(
   before: GoodRange,
   rangeWithout: (unknown: string) => GoodRange,
 ): Narrowing | null {
-  const largest = budget.find((row) => !row.unknown.startsWith('reading/') && row.contribution > 0);
+  const largest = budget.find((row) => !isOfTheReading(row.unknown) && row.contribution > 0);
   if (largest === undefined) return null;
   return { unknown: largest.unknown, before, after: rangeWithout(largest.unknown) };
 }
+
+/** Hand scatter, graduation and the like belong to one reading and not to the apparatus. */
+const isOfTheReading = (unknown: string): boolean => unknown.startsWith('reading/');
 
 /** A value as if one of its unknowns were known. */
 export const without = (value: Measured, unknown: string): Measured => ({
@@ -42,11 +45,12 @@ export const without = (value: Measured, unknown: string): Measured => ({
 
 /** Assumptions behind a value: shown as *assumed*. */
 export const assumedIn = (
-  values: readonly Measured[],
+  values: readonly (Measured | null)[],
 ): readonly { readonly unknown: string; readonly source: string }[] => {
   const found = new Map<string, string>();
   for (const value of values)
-    for (const { unknown } of value.parts)
-      if (unknown.origin === 'assumed') found.set(unknown.id, unknown.source ?? '');
+    for (const { unknown } of value?.parts ?? [])
+      if (unknown.origin === 'assumed' && !isOfTheReading(unknown.id))
+        found.set(unknown.id, unknown.source ?? '');
   return [...found].map(([unknown, source]) => ({ unknown, source }));
 };

@@ -8,7 +8,7 @@ import { asRead, goodBand, goodRange } from './good-range.ts';
 import type { BudgetRow, GoodRange, Narrowing, Outcome } from './prediction.ts';
 import { inputsOf, pullOf } from './pull.ts';
 import type { Setup } from './setup.ts';
-import { hangingFigure, lagOf, type Sense, shownLaw } from './shown.ts';
+import { hangingFigure, lagOf, type Sense, senseOf, shownLaw } from './shown.ts';
 
 /** What comes of an instrument: the outcome, and for a figure where its doubt comes from. */
 export interface Reading {
@@ -51,7 +51,7 @@ export function predictScale(setup: Setup): Reading {
 }
 
 function oneFigure(setup: Setup, scale: SpringScale, law: (at: At) => Newtons | null, cut: boolean): Reading {
-  const shown = show(setup, scale, law, setup.way === 'lower' ? 'letting off' : 'pulling more');
+  const shown = show(setup, scale, law, senseOf(setup));
   if (shown === null) return onlyOutcome(notDefined('setup.no-balance'));
   const out = offTheMarks(scale, shown.value, shown.value);
   if (out !== null) return onlyOutcome(out);

@@ -4,7 +4,7 @@ import type { Newtons } from '../quantities/brands.ts';
 import type { Balance } from '../statics/balance.ts';
 import { atBest, propagate } from '../uncertainty/propagate.ts';
 import { assumedIn } from './budget.ts';
-import { predictScale, type Reading } from './predict-scale.ts';
+import { onlyOutcome, predictScale, type Reading } from './predict-scale.ts';
 import { predictTally } from './predict-tally.ts';
 import type { Prediction, Textbook } from './prediction.ts';
 import { balanceFor, effortOf, inputsOf, leastPull } from './pull.ts';
@@ -24,11 +24,10 @@ const ACCOUNT_TRAVEL = 0.1;
  */
 export function predict(setup: Setup): Prediction {
   const balance = balanceFor(setup, atBest, setup.way);
-  const reading: Reading =
-    setup.watched === 'turns' || setup.watched === 'travel' ? predictTally(setup) : predictScale(setup);
-  const inputs = inputsOf(setup);
+  const reading = readingOf(setup);
+  const pull = propagate<Newtons>((at) => effortOf(balanceFor(setup, at, setup.way)), inputsOf(setup));
   const ideal = setup.machine.idealAdvantage(setup.station, atBest);
-  const load = forceOf(setup.load, atBest, atBest(setup.gravity));
+  const against = workedAgainst(setup, balance);
   return {
     table: setup.table,
     setup: setup.mark,
@@ -37,24 +36,37 @@ export function predict(setup: Setup): Prediction {
     way: setup.way,
     graduations: setup.marks ?? setup.scale?.graduations ?? null,
     outcome: reading.outcome,
-    pull: propagate<Newtons>((at) => effortOf(balanceFor(setup, at, setup.way)), inputs),
-    textbook: textbookOf(setup, load),
+    pull,
+    textbook: textbookOf(setup, against),
     differences: setup.machine.differences(setup.station, atBest),
     budget: reading.budget,
     narrows: reading.narrows,
     idealAdvantage: isNotDefined(ideal) ? ideal : ideal.advantage,
-    actualAdvantage: actualAdvantage(balance, load),
+    actualAdvantage: actualAdvantage(balance, against),
     velocityRatio: isNotDefined(balance) ? balance : balance.velocityRatio,
-    efficiency: efficiencyOf(setup, balance),
+    efficiency: efficiencyOf(setup, balance, against),
     account: accountOf(setup, balance),
-    assumed: assumedIn(inputs),
+    assumed: assumedIn([pull, reading.read, reading.lower]),
     diagnostics: setupLimits(setup, balance, reading.outcome),
     working: () => setupWorking(setup, reading),
   };
 }
 
+/** What the instrument makes of it; how easy something felt is ranked beside its neighbours later. */
+function readingOf(setup: Setup): Reading {
+  switch (setup.watched) {
+    case 'pull':
+      return predictScale(setup);
+    case 'turns':
+    case 'travel':
+      return predictTally(setup);
+    case 'ease':
+      return onlyOutcome(notDefined('setup.only-felt'));
+  }
+}
+
 /** The schoolbook's figure: load over ideal advantage, or the counted figure itself. */
-function textbookOf(setup: Setup, load: Newtons): Textbook | NotDefined {
+function textbookOf(setup: Setup, against: Newtons): Textbook | NotDefined {
   if (setup.watched === 'turns' || setup.watched === 'travel') {
     const tally = setup.machine.tally?.(setup.station, atBest) ?? notDefined('setup.nothing-to-count');
     return isNotDefined(tally)
@@ -63,27 +75,31 @@ function textbookOf(setup: Setup, load: Newtons): Textbook | NotDefined {
   }
   const ideal = setup.machine.idealAdvantage(setup.station, atBest);
   if (isNotDefined(ideal)) return ideal;
-  return { value: load / ideal.advantage, unit: 'N' };
+  return { value: against / ideal.advantage, unit: 'N' };
 }
 
-function actualAdvantage(balance: Balance | NotDefined, load: Newtons): number | NotDefined {
+function actualAdvantage(balance: Balance | NotDefined, against: Newtons): number | NotDefined {
   if (isNotDefined(balance)) return balance;
   if (isNotDefined(balance.velocityRatio)) return balance.velocityRatio;
-  return balance.effort > 0 ? load / balance.effort : notDefined('setup.no-pull-needed');
+  return balance.effort > 0 ? against / balance.effort : notDefined('setup.no-pull-needed');
 }
 
 /** Useful work over all that is given, while the load is raised. */
-function efficiencyOf(setup: Setup, balance: Balance | NotDefined): number | NotDefined {
+function efficiencyOf(setup: Setup, balance: Balance | NotDefined, against: Newtons): number | NotDefined {
   const account = accountOf(setup, balance);
+  if (isNotDefined(balance)) return balance;
   if (isNotDefined(account)) return account;
   if (setup.way !== 'raise') return notDefined('setup.efficiency-only-raising');
-  const useful = account.taken
-    .filter((entry) => entry.by === 'load')
-    .reduce((sum, each) => sum + each.joules, 0);
+  if (isNotDefined(balance.velocityRatio)) return balance.velocityRatio;
   const given = account.given.reduce((sum, each) => sum + each.joules, 0);
-  if (useful === 0)
-    return isNotDefined(balance) || !isNotDefined(balance.velocityRatio) ? 0 : balance.velocityRatio;
-  return useful / given;
+  if (given === 0) return notDefined('setup.no-pull-needed');
+  return (against * account.effortTravel) / balance.velocityRatio / given;
+}
+
+/** What the job is done against: the load, or more where the machine says so (the cords of a wedge). */
+function workedAgainst(setup: Setup, balance: Balance | NotDefined): Newtons {
+  const load = forceOf(setup.load, atBest, atBest(setup.gravity));
+  return isNotDefined(balance) ? load : (balance.overcomes ?? load);
 }
 
 /** The work account; held still and at the start nothing moves. */

@@ -8,7 +8,7 @@ import { atBest } from '../uncertainty/propagate.ts';
 import type { Reading } from './predict-scale.ts';
 import { balanceFor, balanceOf, leastPull } from './pull.ts';
 import { hangAngle, type Setup } from './setup.ts';
-import { lagOf, shiftOf, slopeOf } from './shown.ts';
+import { lagOf, senseOf, shiftOf, slopeOf } from './shown.ts';
 
 /** Every line from the load to the good range, each with its numbers, unit and source. */
 export function setupWorking(setup: Setup, reading: Reading): readonly WorkingLine[] {
@@ -63,31 +63,41 @@ function scaleLines(setup: Setup, scale: SpringScale, reading: Reading): readonl
         'weight of the scale',
       ),
     );
-  if (scale.inputs.movingMass !== null)
-    lines.push(
-      line('scale.turn-over', 'D', '2*m*g', { m: atBest(scale.inputs.movingMass), g }, D, 'N', OWN_SHIFT),
-    );
+  const { moving } = scale.inputs;
+  if (moving !== null) {
+    const values = { mh: atBest(moving.part), ms: atBest(moving.spring), g };
+    lines.push(line('scale.turn-over', 'D', '(2*mh + ms)*g', values, D, 'N', OWN_SHIFT));
+  }
   lines.push(line('scale.shift', 's', 'D/2*(cos(z) - cos(t))', { D, z, t }, s, 'N', OWN_SHIFT));
   if (reading.shown !== null) lines.push(...shownLines(setup, scale, reading, s));
   return headed('setup.heading.scale', lines);
 }
 
-/** The figure itself: for a band both ends. */
+/** The figure itself, from the force at the hook: for a band both ends. */
 function shownLines(setup: Setup, scale: SpringScale, reading: Reading, s: number): readonly WorkingLine[] {
   const f = atBest(scale.inputs.tubeFriction);
-  const { outcome } = reading;
-  const sense =
-    setup.way === 'held' || outcome.kind === 'moves under the scale'
-      ? 'resting'
-      : setup.way === 'lower'
-        ? 'letting off'
-        : 'pulling more';
-  const l = atBest(lagOf(setup, sense));
-  const shown = (what: string, symbol: string, Y: number): WorkingLine =>
-    line(what, symbol, 'F - s - l*f', { F: Y + s + l * f, s, l, f }, Y, 'N', TUBE);
+  const isRunaway = reading.outcome.kind === 'moves under the scale';
+  const l = atBest(lagOf(setup, isRunaway ? 'resting' : senseOf(setup)));
+  const least = leastPull(setup, atBest);
+  const figure = (end: 'lower' | 'upper', symbols: { F: string; Y: string }): readonly WorkingLine[] => {
+    const way =
+      end === 'lower' ? balanceOf(setup, atBest, 'lower', 'starting') : balanceFor(setup, atBest, setup.way);
+    if (isNotDefined(way)) return [];
+    const E = way.effort;
+    const isCut = isRunaway || end === 'lower' || setup.way === 'lower';
+    const F = isCut ? Math.max(E, least) : E;
+    const force = isCut
+      ? line('setup.force-at-hook', symbols.F, 'max(E, Mg)', { E, Mg: least }, F, 'N', CUT)
+      : line('setup.force-at-hook', symbols.F, 'E', { E }, F, 'N', 'balance of the machine');
+    const what = end === 'lower' ? 'scale.shows-lower' : 'scale.shows';
+    return [
+      force,
+      line(what, symbols.Y, `${symbols.F} - s - l*f`, { [symbols.F]: F, s, l, f }, F - s - l * f, 'N', TUBE),
+    ];
+  };
   return [
-    ...(reading.lower === null ? [] : [shown('scale.shows-lower', 'Yl', reading.lower.value)]),
-    shown('scale.shows', 'Y', reading.shown?.value ?? 0),
+    ...(reading.lower === null ? [] : figure('lower', { F: 'Fl', Y: 'Yl' })),
+    ...figure('upper', { F: 'F', Y: 'Y' }),
   ];
 }
 
@@ -162,6 +172,7 @@ function tallyLines(setup: Setup): readonly WorkingLine[] {
 }
 
 const OWN_SHIFT = 'balance of the moving part of the scale; derived, no published page';
+const CUT = 'the scale pulls with at least its own weight, and a hand never pushes';
 const TUBE = 'force at the hook less own shift and the lag of the tube';
 const OUTWARD = '19 of 20 (normal), whole graduations outward';
 

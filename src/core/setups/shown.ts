@@ -8,6 +8,19 @@ import { hangAngle, type Setup } from './setup.ts';
 /** What stands between the force at the hook and the number that a group writes. */
 export type Sense = 'pulling more' | 'letting off' | 'resting';
 
+/** How the pointer gets to where it is read. */
+export function senseOf(setup: Setup): Sense {
+  switch (setup.way) {
+    case 'raise':
+    case 'start':
+      return 'pulling more';
+    case 'lower':
+      return 'letting off';
+    case 'held':
+      return 'resting';
+  }
+}
+
 /** How much less than the force at the hook this scale shows, hanging and zeroed as it is. */
 export function shiftOf(setup: Setup, scale: SpringScale, at: At): Newtons {
   const slope = setup.machine.slope?.(setup.station, at) ?? radians(0);

@@ -27,12 +27,12 @@ export function balanceLever(lever: Lever, at: At, asked: Asked): Balance | NotD
   const T = W + B;
   const mu = pinFriction(lever, at, asked.grip);
   const r = at(lever.inputs.pinRadius);
-  const k = signOf(asked.direction) * mu * r;
+  const sense = signOf(asked.direction);
+  const k = sense * mu * r;
   const M = W * a + B * b;
   const E = pullOnDryPin({ moment: M, arm: c, circle: k, weight: T, upright: dy });
   if (E === null) return notDefined('lever.jams', { arm: lengthFact(c), circle: lengthFact(Math.abs(k)) });
   const R = pinReaction(T, E, dy);
-  const sense = signOf(asked.direction);
   return {
     kind: 'balance',
     effort: newtons(E),
@@ -90,6 +90,15 @@ export function balanceLever(lever: Lever, at: At, asked: Asked): Balance | NotD
         value: B,
         unit: 'N',
         source: 'weight = mass x local gravity',
+      },
+      {
+        what: 'lever.friction-circle',
+        symbol: 'k',
+        formula: 'v*mu*r',
+        values: { v: sense, mu, r },
+        value: k,
+        unit: 'm',
+        source: 'friction circle of a dry pin; v is 1 while raising and -1 while lowering',
       },
       {
         what: 'lever.reaction',

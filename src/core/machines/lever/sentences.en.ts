@@ -20,6 +20,7 @@ export const sentences = {
   'lever.bar-arm': 'level distance of the bar centre from the pin (negative: the bar helps)',
   'lever.pull-arm': 'arm of the pull about the pin',
   'lever.bar-weight': 'weight of the bar',
+  'lever.friction-circle': 'radius of the friction circle of the pin',
   'lever.reaction': 'force of the pin on the bar',
   'lever.effort-down': 'pull down at the hook',
   'lever.effort-up': 'pull up at the hook',
