@@ -1,7 +1,8 @@
+import type { WorkingLine } from '../description/working.ts';
 import type { LocalGravity } from '../kit/local-gravity.ts';
 import type { MetresPerSecondSquared } from '../quantities/brands.ts';
 import { metres } from '../quantities/brands.ts';
-import { normalGravity, STANDARD_GRAVITY } from '../sources/gravity.ts';
+import { FREE_AIR, normalGravity, STANDARD_GRAVITY, WGS84 } from '../sources/gravity.ts';
 import { type Measured, measured } from '../uncertainty/measured.ts';
 import { propagate } from '../uncertainty/propagate.ts';
 
@@ -9,6 +10,8 @@ import { propagate } from '../uncertainty/propagate.ts';
 export interface GravityHere {
   readonly gravity: Measured<MetresPerSecondSquared>;
   readonly from: 'written' | 'place' | 'standard';
+  /** How it follows from the place, where it does. */
+  readonly working: readonly WorkingLine[];
 }
 
 /** Half of what normal gravity differs by between equator (9.7803) and pole (9.8322), WGS 84. */
@@ -22,8 +25,8 @@ const HEIGHT_HALF_WIDTH = 500;
  */
 export function gravityHere(visit: LocalGravity | null, kit: LocalGravity | null): GravityHere {
   const local = visit ?? kit;
-  if (local === null) return { gravity: standard, from: 'standard' };
-  if (local.kind === 'written') return { gravity: local.gravity, from: 'written' };
+  if (local === null) return { gravity: standard, from: 'standard', working: [] };
+  if (local.kind === 'written') return { gravity: local.gravity, from: 'written', working: [] };
   const height =
     local.height ??
     measured(metres(0), {
@@ -37,8 +40,27 @@ export function gravityHere(visit: LocalGravity | null, kit: LocalGravity | null
     (at) => normalGravity(at(local.latitude), at(height)),
     [local.latitude, height],
   );
-  return { gravity: gravity ?? standard, from: 'place' };
+  return gravity === null
+    ? { gravity: standard, from: 'standard', working: [] }
+    : { gravity, from: 'place', working: [gravityLine(gravity.value, local.latitude.value, height.value)] };
 }
+
+const gravityLine = (g: number, latitude: number, height: number): WorkingLine => ({
+  what: 'setup.gravity',
+  symbol: 'g',
+  formula: 'ge*(1 + q*sin(lat)^2)/sqrt(1 - e2*sin(lat)^2) + fa*height',
+  values: {
+    ge: WGS84.ge,
+    q: WGS84.k,
+    e2: WGS84.e2,
+    lat: latitude,
+    fa: FREE_AIR,
+    height,
+  },
+  value: g,
+  unit: 'm/s²',
+  source: 'normal gravity, Somigliana, WGS 84, with the free-air change',
+});
 
 const standard = measured(STANDARD_GRAVITY, {
   id: 'place/gravity',
