@@ -120,6 +120,7 @@ function madeSetup(table: ResolvedTable, resolved: ResolvedSetup, gravity: Gravi
     counter: resolved.instruments['turn counter'] ?? null,
     fields: resolved.generic,
     gravity: gravity.gravity,
+    gravityWorking: gravity.working,
     reader,
     partner: resolved.partner,
   });

@@ -1,6 +1,7 @@
 import type { Filled } from '../description/fields.ts';
 import { choiceIn, isYesIn, measuredIn } from '../description/filled.ts';
 import type { Part } from '../description/part.ts';
+import type { WorkingLine } from '../description/working.ts';
 import type { Diagnostic } from '../diagnostics/diagnostic.ts';
 import { marksOfCounter, marksOfRuler } from '../instruments/counters.ts';
 import { springScaleOf } from '../instruments/spring-scale.ts';
@@ -25,6 +26,7 @@ export interface SetupDescription {
   /** The setup's general fields (`read`, `scale hangs`, ...). */
   readonly fields: Filled;
   readonly gravity: Measured<MetresPerSecondSquared>;
+  readonly gravityWorking: readonly WorkingLine[];
   readonly reader: Reader;
   readonly partner: string | null;
 }
@@ -47,6 +49,7 @@ export function makeSetup(description: SetupDescription): {
     station: made.station,
     load: description.load === null ? noLoad : loadOf(description.load.fields),
     gravity: description.gravity,
+    gravityWorking: description.gravityWorking,
     watched,
     way: (choiceIn(fields, 'read') ?? 'raise') as WayOfReading,
     scale: description.scale === null ? null : springScaleOf(description.scale),

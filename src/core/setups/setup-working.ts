@@ -29,7 +29,10 @@ function loadLines(setup: Setup): readonly WorkingLine[] {
   if (setup.load.kind === 'weight')
     return W === 0 ? [] : [line('setup.load-weight', 'W', 'W', { W }, W, 'N', 'weight as written')];
   const m = atBest(setup.load.mass);
-  return [line('setup.load-weight', 'W', 'm*g', { m, g }, W, 'N', 'weight = mass x local gravity')];
+  return [
+    ...setup.gravityWorking,
+    line('setup.load-weight', 'W', 'm*g', { m, g }, W, 'N', 'weight = mass x local gravity'),
+  ];
 }
 
 function balanceLines(setup: Setup): readonly WorkingLine[] {

@@ -1,3 +1,4 @@
+import type { WorkingLine } from '../description/working.ts';
 import type { Place } from '../diagnostics/diagnostic.ts';
 import type { Graduations } from '../instruments/graduations.ts';
 import type { SpringScale } from '../instruments/spring-scale.ts';
@@ -16,6 +17,8 @@ export interface Setup {
   readonly station: Station;
   readonly load: Load;
   readonly gravity: Measured<MetresPerSecondSquared>;
+  /** Where that gravity comes from, as working; empty where it was written or is the standard one. */
+  readonly gravityWorking: readonly WorkingLine[];
   readonly watched: Watched;
   readonly way: WayOfReading;
   readonly scale: SpringScale | null;

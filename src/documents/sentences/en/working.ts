@@ -21,6 +21,8 @@ export const working = {
   'setup.heading.textbook': 'The schoolbook',
   'setup.heading.count': 'What is counted or measured along',
   'setup.load-weight': 'weight of the load',
+  'setup.gravity': 'local gravity at this latitude and height',
+  'setup.force-at-hook': 'force at the hook of the scale',
   'setup.combined': 'standard uncertainty of a reading, all doubts together',
   'setup.from': 'good range, from',
   'setup.to': 'good range, to',
