@@ -85,8 +85,8 @@ export function drawing(screw: Screw, at: At): Drawing {
       ...(isCounted(screw) ? [] : carriedLoad(axis, height, d)),
       {
         shape: 'measure',
-        from: [axis - d / 2, 0],
-        to: [axis - d / 2, lead(screw, at)],
+        from: [axis - 1.25 * d, 0],
+        to: [axis - 1.25 * d, lead(screw, at)],
         offset: -1,
         metres: lead(screw, at),
       },
