@@ -37,22 +37,26 @@ export function drawing(tackle: Tackle, at: At): Drawing {
     };
   });
   const width = (n * BETWEEN_PARTS) / 2 + RADIUS;
+  const ceiling = HEIGHT + 2 * RADIUS;
+  // A pull straight up has to pass beside the support.
+  const reach = tackle.pull === 'up' && tackle.guides === 0 ? end[0] - RADIUS : width + spread;
+  const tied: Point = upwards(0) ? [column(0), n === 1 ? 0 : -RADIUS] : [head(0)[0], ceiling];
   return {
     shapes: [
       {
         shape: 'ground',
-        from: [-width - spread, HEIGHT + 2 * RADIUS],
-        to: [width + spread, HEIGHT + 2 * RADIUS],
+        from: [-width - spread, ceiling],
+        to: [reach, ceiling],
       },
       ...(blocks.includes('moving block')
         ? [frame(-width + RADIUS, width - RADIUS, -1.4 * RADIUS, -RADIUS)]
         : []),
       ...(blocks.includes('fixed block')
-        ? [frame(-width - spread, width + spread, HEIGHT + 1.2 * RADIUS, HEIGHT + 2 * RADIUS)]
+        ? [frame(-width - spread, width + spread, HEIGHT + 1.2 * RADIUS, ceiling)]
         : []),
       ...sheaves,
       ...wheels,
-      { shape: 'line', path: [...line, ...path] },
+      { shape: 'line', path: [tied, ...line, ...path] },
       { shape: 'load', hook: n === 1 ? foot(0) : [0, -1.4 * RADIUS], label: 'load' },
       {
         shape: 'effort',
@@ -65,26 +69,40 @@ export function drawing(tackle: Tackle, at: At): Drawing {
   };
 }
 
-/** The fall from the last sheave to the hook, over the guide pulleys where there are any. */
+/** The fall from the last sheave to the hook, round the guide pulleys where there are any. */
 function ledTo(tackle: Tackle, end: Point): { path: Point[]; from: Point; wheels: Shape[] } {
   const [x, y] = end;
   if (tackle.guides === 0) {
-    if (tackle.pull === 'level') return { path: [end], from: [x + GUIDE_OFF, y], wheels: [] };
+    if (tackle.pull === 'level') {
+      const from: Point = [x + GUIDE_OFF, y + RADIUS];
+      return { path: [[x - RADIUS, y + RADIUS], from], from, wheels: [] };
+    }
     const from: Point = tackle.pull === 'up' ? [x, y + RADIUS] : [x, y / 2];
     return { path: [end, from], from, wheels: [] };
   }
-  const first: Point = [x + RADIUS, tackle.fallLeaves === 'fixed block' ? 0 : y];
-  const centres: Point[] = Array.from({ length: tackle.guides }, (_, k) => [
-    first[0] + k * GUIDE_OFF,
-    first[1],
-  ]);
-  const [lastX, lastY] = centres.at(-1) ?? first;
+  // Coming down it turns under the guide pulley, coming up it turns over it.
+  const [height, turn] = tackle.fallLeaves === 'fixed block' ? [0, -RADIUS] : [y, RADIUS];
+  const centres = Array.from(
+    { length: tackle.guides },
+    (_, k): Point => [x + RADIUS + k * GUIDE_OFF, height],
+  );
+  const lastX = x + RADIUS + (tackle.guides - 1) * GUIDE_OFF;
   const from: Point =
     tackle.pull === 'level'
-      ? [lastX + GUIDE_OFF, lastY]
-      : [lastX + RADIUS, lastY + (tackle.pull === 'up' ? 1 : -1) * (HEIGHT / 2)];
+      ? [lastX + GUIDE_OFF, height + turn]
+      : [lastX + RADIUS, height + (tackle.pull === 'up' ? 1 : -1) * (HEIGHT / 2)];
+  const round: readonly Point[] =
+    tackle.pull === 'level'
+      ? [[lastX, height + turn]]
+      : [...(tackle.guides === 2 ? ([[lastX, height + turn]] as const) : []), [lastX + RADIUS, height]];
   return {
-    path: [end, [x, first[1]], ...centres.slice(1).map(([cx, cy]): Point => [cx - RADIUS, cy]), from],
+    path: [
+      end,
+      [x, height],
+      ...(tackle.guides === 2 ? ([[x + RADIUS, height + turn]] as const) : []),
+      ...round,
+      from,
+    ],
     from,
     wheels: centres.map((centre): Shape => ({ shape: 'wheel', centre, radius: RADIUS, role: 'sheave' })),
   };

@@ -5,7 +5,8 @@ import { recompute } from '../../../../test/stations/working.ts';
 import { isNotDefined } from '../../description/not-defined.ts';
 import { metresPerSecondSquared, newtons } from '../../quantities/brands.ts';
 import type { Asked, Balance } from '../../statics/balance.ts';
-import { atBest } from '../../uncertainty/propagate.ts';
+import { measured, standardUncertainty } from '../../uncertainty/measured.ts';
+import { atBest, propagate } from '../../uncertainty/propagate.ts';
 import { differences, drawing, steps } from './paper.ts';
 import { sentences } from './sentences.en.ts';
 import { blocksAlongTheLine, mostParts, sheavesNeeded } from './station.ts';
@@ -101,6 +102,31 @@ describe('a tackle', () => {
       }),
       seeded,
     );
+  });
+
+  test('is known the worse, the worse its sheaves and its block are known', () => {
+    const spread = (u: number) => {
+      const station = tackleStation({ parts: 4, efficiency: 0.9, blockMass: 0.03 });
+      const { movingShare, blockMass } = station.inputs;
+      const inputs = {
+        ...station.inputs,
+        movingShare: measured(movingShare.value, { id: 's', u: 0.02 * u, shape: 'even', origin: 'stated' }),
+        blockMass: measured(blockMass.value, { id: 'm', u: 0.002 * u, shape: 'even', origin: 'stated' }),
+      };
+      const pull = propagate(
+        (at) => balanced({ ...station, inputs }, at, asked(2)).effort,
+        Object.values(inputs),
+      );
+      return pull === null ? 0 : standardUncertainty(pull);
+    };
+    fc.assert(
+      fc.property(real(0, 1), real(0, 1), (a, b) => {
+        const [less, more] = [Math.min(a, b), Math.max(a, b)];
+        expect(spread(less)).toBeLessThanOrEqual(spread(more) * (1 + 1e-9));
+      }),
+      seeded,
+    );
+    expect(spread(1)).toBeGreaterThan(0);
   });
 
   test('starts with the pull that keeps it moving, as no sheave has a starting value', () => {

@@ -88,8 +88,8 @@ export function drawing(windlass: Windlass, at: At): Drawing {
         newtons: 0,
         scale: ({ down: 'upside down', level: 'level', up: 'hook down' } as const)[windlass.pull],
       },
-      { shape: 'measure', from: [0, 0], to: [-a, 0], offset: -1, metres: a },
-      { shape: 'measure', from: [0, 0], to: rim, offset: 1, metres: c },
+      { shape: 'measure', from: [0, 0], to: [-a, 0], offset: 1, metres: a },
+      { shape: 'measure', from: [0, 0], to: rim, offset: 2, metres: c },
     ],
   };
 }

@@ -3,9 +3,10 @@ import { describe, expect, test } from 'vitest';
 import { windlassStation } from '../../../../test/stations/windlass.ts';
 import { recompute } from '../../../../test/stations/working.ts';
 import { isNotDefined } from '../../description/not-defined.ts';
-import { metresPerSecondSquared, newtons } from '../../quantities/brands.ts';
+import { metres, metresPerSecondSquared, newtons, ratio } from '../../quantities/brands.ts';
 import type { Asked, Balance } from '../../statics/balance.ts';
-import { atBest } from '../../uncertainty/propagate.ts';
+import { measured, standardUncertainty } from '../../uncertainty/measured.ts';
+import { atBest, propagate } from '../../uncertainty/propagate.ts';
 import { differences, drawing, steps } from './paper.ts';
 import { sentences } from './sentences.en.ts';
 import { balanceWindlass, idealAdvantage } from './windlass.ts';
@@ -98,6 +99,36 @@ describe('a windlass', () => {
       }),
       seeded,
     );
+  });
+
+  test('is known the worse, the worse its line and its bearing are known', () => {
+    const station = windlassStation({
+      wheel: 0.06,
+      axle: 0.008,
+      axleLine: 0.002,
+      bearing: 0.003,
+      friction: 0.25,
+    });
+    const spread = (u: number) => {
+      const inputs = {
+        ...station.inputs,
+        axleLine: measured(metres(0.002), { id: 't', u: 0.0003 * u, shape: 'even', origin: 'stated' }),
+        bearingFriction: measured(ratio(0.25), { id: 'mu', u: 0.06 * u, shape: 'even', origin: 'assumed' }),
+      };
+      const pull = propagate(
+        (at) => balanced({ ...station, inputs }, at, asked(2)).effort,
+        Object.values(inputs),
+      );
+      return pull === null ? 0 : standardUncertainty(pull);
+    };
+    fc.assert(
+      fc.property(real(0, 1), real(0, 1), (a, b) => {
+        const [less, more] = [Math.min(a, b), Math.max(a, b)];
+        expect(spread(less)).toBeLessThanOrEqual(spread(more) * (1 + 1e-9));
+      }),
+      seeded,
+    );
+    expect(spread(1)).toBeGreaterThan(0);
   });
 
   test('pulled down loads its bearing more than pulled up, and so asks for more', () => {
