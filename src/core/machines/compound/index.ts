@@ -11,7 +11,7 @@ export const MOST_STAGES = 6;
 /**
  * Machines in a row, each pulling on the next: made from the machines that can be a stage.
  *
- * @example compound([lever, tackle]).name // => 'compound'
+ * @example compound([]).name // => 'compound'
  */
 export function compound(machines: readonly Machine[]): Machine<Compound> {
   const machineFor: MachineFor = (station) => {

@@ -2,7 +2,7 @@ import type { WorkingLine } from '../../description/working.ts';
 import { type Asked, signOf } from '../../statics/balance.ts';
 import type { At } from '../../uncertainty/propagate.ts';
 import type { Tackle } from './station.ts';
-import type { Passed, Tensions } from './tackle.ts';
+import type { Passed, Tensions } from './tensions.ts';
 
 const BALANCE = 'balance of forces on the moving block; OpenStax College Physics 2e, 9.5';
 const DRAG = 'drag of a sheave: constant and share of the mean tension (own definition)';
