@@ -1,4 +1,4 @@
-// The one way in: `start`, `test` and `build` on a bare machine with only Node and npm.
+// The one way in: `start`, `test`, `build` and `bench` on a bare machine with only Node and npm.
 // Plain Node without dependencies, since it runs before anything is installed.
 import { spawnSync } from 'node:child_process';
 import { existsSync, mkdirSync, readFileSync, rmSync } from 'node:fs';
@@ -9,11 +9,11 @@ import { countsOf, isInstalled, nodeFault, verdict } from './verdict.mjs';
 const root = dirname(dirname(fileURLToPath(import.meta.url)));
 const notRunFile = join(root, 'build', 'not-run.txt');
 const reportFile = join(root, 'build', 'tests.json');
-const tasks = { start, test, build };
+const tasks = { start, test, build, bench };
 
 const [task = '', ...rest] = process.argv.slice(2);
 if (!Object.hasOwn(tasks, task)) {
-  console.error('Usage: node scripts/run.mjs start|test|build [...]');
+  console.error('Usage: node scripts/run.mjs start|test|build|bench [...]');
   process.exit(2);
 }
 const fault = nodeFault(process.versions.node);
@@ -34,6 +34,20 @@ function start(args) {
 function build() {
   say('building dist/handspike.js');
   return node([join(root, 'scripts', 'bundle.mjs')]);
+}
+
+/** One measurement of `bench/` by its name: `key`, `cold-start`. */
+function bench([name = '', ...args]) {
+  const file = join(root, 'bench', `${name}.mjs`);
+  if (!existsSync(file)) {
+    console.error('Usage: node scripts/run.mjs bench key|cold-start');
+    return 2;
+  }
+  return (
+    build() ||
+    node([join(root, 'node_modules', 'typescript/bin/tsc'), '-b', 'src/cli']) ||
+    node([file, ...args])
+  );
 }
 
 /** Every check, each of them even when one before it failed; the last lines say what happened. */
