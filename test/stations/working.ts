@@ -1,6 +1,6 @@
 import type { WorkingLine } from '../../src/core/description/working.ts';
 
-const MATHS = 'sin cos tan asin acos atan sqrt exp ln abs min max hypot pi'.split(' ');
+const MATHS = 'sin cos tan asin acos atan sqrt exp ln abs min max hypot floor ceil pi'.split(' ');
 
 /** A second reading of the printed formulas, apart from the program: plain arithmetic, six digits. */
 export function recompute(line: WorkingLine, digits: number | null = null): number {
