@@ -14,6 +14,7 @@ import { runTopic } from './topic.ts';
 const GEARS = 'toothed wheels, worms and differential axles are no machines of a table';
 const LINE_FIT = 'a straight line through test points is reckoning with readings, no law of a machine';
 const POWER = 'power needs a time; the machines here move at a creep';
+const QUOTIENT = 'a quotient of two inputs of the case: it would say nothing about a law';
 const COUNT = 'whether a stage holds itself can not be told from its efficiency alone';
 
 type Said = Parameters<typeof windlassStation>[0];
@@ -49,7 +50,6 @@ function figuresOf(ratio: number, load: number, pull: number) {
   const { velocityRatio, efficiency, lost } = account(withPull(said, load, pull), load);
   const bare = windlassStation(said);
   return {
-    MA: load / pull,
     VR: velocityRatio,
     efficiency,
     friction_as_effort: lost,
@@ -95,19 +95,18 @@ const answers: Readonly<Record<string, Answering>> = {
     };
   },
   wheel_axle: (given) => {
-    const { MA, VR, efficiency } = figuresOf(given('D') / given('d'), given('load'), given('effort'));
-    return { MA, VR, efficiency };
+    const { VR, efficiency } = figuresOf(given('D') / given('d'), given('load'), given('effort'));
+    return { VR, efficiency };
   },
   'whe-034': (given) => {
     const ratio = given('effort_distance') / given('load_distance');
     // The same friction share at any load, as the drum has no weight here.
     const station = withEfficiency(ofRatio(ratio), 1, given('efficiency'));
     const load = solveFor((W) => pullOn(station, W), given('effort'), 0, 1e9);
-    return { load, MA: load / given('effort'), VR: account(station, load).velocityRatio };
+    return { load, MA: load / given('effort') };
   },
   'whe-036': (given) => {
-    const { MA, VR } = figuresOf(ratioOf(given), given('load'), given('effort'));
-    return { MA, VR };
+    return { VR: figuresOf(ratioOf(given), given('load'), given('effort')).VR };
   },
   'whe-038': (given) => figuresOf(ratioOf(given), given('load'), given('effort')),
   'whe-039': (given) => {
@@ -180,6 +179,15 @@ runTopic('wheel-axle-gears-compound', answersBy('wheel-axle-gears-compound', ans
   worm: GEARS,
   winch: GEARS,
   gear_train: GEARS,
+  'whe-009.MA': QUOTIENT,
+  'whe-029.MA': QUOTIENT,
+  'whe-029.VR': QUOTIENT,
+  'whe-033.MA': QUOTIENT,
+  'whe-033.VR': QUOTIENT,
+  'whe-034.VR': QUOTIENT,
+  'whe-036.MA': QUOTIENT,
+  'whe-044.MA': QUOTIENT,
+  'whe-044.VR': QUOTIENT,
   'whe-028':
     'the force on this crank leans along the axle; the law holds for a pull square to the crank and the axle',
   'whe-046': LINE_FIT,
