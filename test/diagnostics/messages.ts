@@ -1,5 +1,5 @@
 import { existsSync, readFileSync } from 'node:fs';
-import type { Diagnostic } from '../../src/core/diagnostics/diagnostic.ts';
+import type { Diagnostic, Facts } from '../../src/core/diagnostics/diagnostic.ts';
 import { readActivityFile } from '../../src/core/files/activity-file.ts';
 import { readKitFile } from '../../src/core/files/kit-file.ts';
 import { locate } from '../../src/core/files/locate.ts';
@@ -8,7 +8,7 @@ import { readVisitFile } from '../../src/core/files/visit-file.ts';
 import { prepare } from '../../src/core/prepare.ts';
 import { vocabulary } from '../../src/core/words.ts';
 import { diagnosticSentences } from '../../src/documents/sentences/en/diagnostics.ts';
-import { fillIn } from '../../src/documents/sentences/sentence.ts';
+import { fillIn, hasSentence, sentence as sentenceOf } from '../../src/documents/sentences/sentence.ts';
 import { renderDiagnostic } from '../../src/documents/text/diagnostic-text.ts';
 
 const folder = new URL('./spoilt/', import.meta.url);
@@ -45,11 +45,17 @@ function saidOf(sources: readonly SourceFile[], diagnostics: readonly Diagnostic
     const sentence = diagnosticSentences[diagnostic.code];
     if (sentence === undefined) throw new RangeError(`no message for "${diagnostic.code}"`);
     return renderDiagnostic(diagnostic, locate(sources, diagnostic.at), sentence, (template, facts) =>
-      fillIn('en', template, facts),
+      fillIn('en', template, withReason(facts)),
     );
   });
   return { diagnostics, text: `${messages.join('\n\n')}\n` };
 }
+
+/** A reason travels as the key of its sentence. */
+const withReason = (facts: Facts): Facts =>
+  typeof facts.because === 'string' && hasSentence('en', facts.because)
+    ? { ...facts, reason: sentenceOf('en', facts.because, facts) }
+    : facts;
 
 const file = (name: string) => ({ name, text: readFileSync(new URL(name, folder), 'utf8') });
 const exists = (name: string) => name !== '' && existsSync(new URL(name, folder));
