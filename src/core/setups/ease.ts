@@ -1,23 +1,25 @@
 import { notDefined } from '../description/not-defined.ts';
+import { easeOrder, FEEL } from '../instruments/ease-score.ts';
 import type { Prediction } from './prediction.ts';
 
 /**
  * Order of ease among the setups of one table that are felt and not read: the least pull is the
- * easiest. Which of them a group will call easiest follows from the pull alone.
+ * easiest, and pulls that a hand can't tell apart share a place.
  */
 export function rankEase(predictions: readonly Prediction[]): readonly Prediction[] {
-  const felt = predictions
-    .filter((each) => each.watched === 'ease' && each.pull !== null && each.pull.value >= 0)
-    .sort((a, b) => (a.pull?.value ?? 0) - (b.pull?.value ?? 0));
+  const felt = predictions.filter((each) => each.watched === 'ease' && (each.pull?.value ?? -1) >= 0);
+  const places = easeOrder(
+    felt.map((each) => each.pull?.value ?? 0),
+    FEEL,
+  );
   return predictions.map((prediction) => {
     if (prediction.watched !== 'ease') return prediction;
-    const order = felt.indexOf(prediction) + 1;
+    const order = places[felt.indexOf(prediction)];
     return {
       ...prediction,
       graduations: null,
-      budget: [],
-      narrows: null,
-      outcome: order === 0 ? notDefined('setup.no-pull-to-feel') : { kind: 'ease', order, of: felt.length },
+      outcome:
+        order === undefined ? notDefined('setup.no-pull-to-feel') : { kind: 'ease', order, of: felt.length },
     };
   });
 }

@@ -61,7 +61,7 @@ function readingOf(setup: Setup): Reading {
     case 'travel':
       return predictTally(setup);
     case 'ease':
-      return onlyOutcome(notDefined('setup.only-felt'));
+      return onlyOutcome(notDefined('setup.no-pull-to-feel'));
   }
 }
 
