@@ -25,7 +25,7 @@ function turned(hang: Hang, movingGrams: number, springGrams: number, gravity: n
   return -ownShift(shift, angle(hang), angle('hook down'));
 }
 
-/** Marks of a classroom scale: how many, and half of one as what a reading to the nearest mark may be off. */
+/** Marks of a classroom scale: half of one as what a reading to the nearest mark may be off. */
 const marks: Answering = (given, { inputs }) => {
   const isNewtons = inputs.capacity?.unit === 'N';
   // The grams on a scale are forces; the case calls them g.
@@ -38,7 +38,6 @@ const marks: Answering = (given, { inputs }) => {
   const u = standardUncertainty(asRead(exactly(newtons(0)), scale.graduations, 0));
   const half = u * Math.sqrt(3);
   return {
-    divisions: scale.range / scale.graduations.step,
     half_division: isNewtons ? half : half / 9.80665,
     half_division_percent_of_full: half / scale.range,
   };
@@ -105,10 +104,15 @@ const STRETCH = 'a scale is described by its marks: no law here knows how far it
 const VERIFIED =
   'tolerance steps of verified trade scales; a classroom scale has a share of its range instead';
 
+const QUOTIENT = 'range over graduation: a quotient of two inputs, no law';
+
 runTopic('spring-scales-gravity', answersBy('spring-scales-gravity', answers), {
   hooke: STRETCH,
   handbook44: VERIFIED,
   oiml_r76: VERIFIED,
+  'spr-041.divisions': QUOTIENT,
+  'spr-043.divisions': QUOTIENT,
+  'spr-044.divisions': QUOTIENT,
   'spr-019': 'another ellipsoid and another formula: it is a witness of ours, below',
 });
 

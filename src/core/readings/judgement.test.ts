@@ -146,14 +146,6 @@ describe('a doing mistake at the lever', () => {
     expect(verdict((0.1 * G * times).toFixed(2), quarter)).toEqual(['look again', code]);
   });
 
-  it('is not blamed where nobody could have read on: a load on the side of the pull', () => {
-    const codes = [...holes].flatMap((place) =>
-      judged((0.98 + place).toFixed(2), quarter).causes.map((each) => each.code),
-    );
-    expect(codes).toContain('lever.load-hole-left');
-    expect(codes).not.toContain('lever.load-counted-from-the-other-end');
-  });
-
   it('is a reading taken while the load came back', () => {
     const station = leverStation({ load: 0.2, pull: 0.4, barMass: 2, pinRadius: 0.008, friction: 0.5 });
     const setup = setupOf(lever, station, { scale: scaleOf({ range: 20, graduation: 0.02 }), reader });

@@ -101,6 +101,18 @@ describe('a scale that hangs from the machine by its hook', () => {
     expect(joules('falling scale')).toBeCloseTo(0.05 * G * 0.1, 12);
     expect(joules('hand')).toBeCloseTo(0.05 * 0.2 * G - 0.05 * G * 0.1, 12);
   });
+
+  it('is raised again while the load is let back: the falling load pays for it', () => {
+    const station = leverStation({ load: -0.2, pull: 0.4 });
+    const scale = scaleOf({ grams: 50 });
+    const setup = setupOf(lever, station, { hang: 'upside down', way: 'lower', scale });
+    const { account } = predict({ ...setup, lift: exactly(0.05 as never) });
+    if (isNotDefined(account)) throw new Error(account.because);
+    const taken = (by: string) => account.taken.find((each) => each.by === by)?.joules;
+    expect(account.given.map((each) => each.by)).toEqual(['load']);
+    expect(taken('falling scale')).toBeCloseTo(0.05 * G * 0.1, 12);
+    expect(taken('hand')).toBeCloseTo(0.05 * 0.2 * G - 0.05 * G * 0.1, 12);
+  });
 });
 
 describe('a pull that is no number on the scale', () => {
