@@ -10,7 +10,7 @@ import type { HangSheet, LoadSheet, ScaleSheet, SetupSheet, Sheet, TableSheet } 
 /** From what core prepared to what pages print: drawings, steps and cautions beside each prediction. */
 export function sheetOf(prepared: Prepared): Sheet {
   return {
-    kit: prepared.kit?.name ?? '',
+    kit: prepared.kit === null ? '' : `${prepared.kit.name} (${prepared.kit.serial})`,
     activity: prepared.activity?.title ?? '',
     visit: prepared.visit?.date ?? null,
     tables: prepared.tables.map(tableSheet),

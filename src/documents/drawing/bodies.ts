@@ -56,7 +56,7 @@ export function holeInk({ centre, radius, used }: Hole): Ink {
 }
 
 /**
- * Numbers above the holes, all of them where there is room, else every second, fifth or tenth; those
+ * Numbers above the holes (beside them where they stand in a column), all of them where there is room, else every second, fifth or tenth; those
  * in use always, in bold. Below the bar where something stands over it.
  */
 export function holeNumbers(holes: readonly Hole[], above: number, busy: readonly Point[]): readonly Ink[] {
@@ -67,23 +67,25 @@ export function holeNumbers(holes: readonly Hole[], above: number, busy: readonl
       return Math.hypot(hole.centre[0] - before[0], hole.centre[1] - before[1]);
     }),
   );
-  const every = [1, 2, 5, 10].find((step) => spacing * step >= 5.2) ?? 20;
+  const isColumn = numbered.length > 1 && Math.abs(xOf(numbered[1]) - xOf(numbered[0])) < 0.1;
+  const least = isColumn ? 3.3 : 5.2;
+  const every = [1, 2, 5, 10].find((step) => spacing * step >= least) ?? 20;
   const usedNumbers = numbered.filter((hole) => hole.used).map((hole) => hole.number ?? 0);
   return numbered
     .filter((hole) => {
       if (hole.used) return true;
       const number = hole.number ?? 0;
-      const isCrowded = usedNumbers.some((each) => Math.abs(each - number) * spacing < 5.2);
+      const isCrowded = usedNumbers.some((each) => Math.abs(each - number) * spacing < least);
       return number % every === 0 && !isCrowded;
     })
-    .map(({ centre: [x, y], number, used }) =>
-      words(
-        [x, busy.some(([left]) => Math.abs(left - x) < 4) ? y + above + 2.2 : y - above],
-        String(number),
-        {
-          size: 'small',
-          ...(used ? { bold: true as const } : {}),
-        },
-      ),
-    );
+    .map(({ centre: [x, y], number, used }) => {
+      const weight = used ? { bold: true as const } : {};
+      if (isColumn)
+        return words([x + 2, y + 1], String(number), { size: 'small', anchor: 'start', ...weight });
+      const isBusy = busy.some(([left]) => Math.abs(left - x) < 4);
+      const baseline = isBusy ? y + above + 2.2 : y - above;
+      return words([x, baseline], String(number), { size: 'small', ...weight });
+    });
 }
+
+const xOf = (hole: Hole | undefined): number => hole?.centre[0] ?? 0;

@@ -3,9 +3,24 @@ import { quantityText } from '../printing/quantity-text.ts';
 import type { Language } from '../sentences/language.ts';
 import { factText, sentence } from '../sentences/sentence.ts';
 
+/** The load as a drawing names it: kilograms or newtons, as it was written. */
+export interface DrawnLoad {
+  readonly label: string;
+  readonly mass: number | null;
+  readonly weight: number | null;
+}
+
+/** What stands on the block: what the machine itself knows of its mass comes first. */
+export function loadText(load: DrawnLoad | null, known: number | undefined): string {
+  const mass = known ?? load?.mass ?? null;
+  if (mass !== null) return quantityText({ si: mass, dimension: 'mass' });
+  if (load === null || load.weight === null) return '';
+  return quantityText({ si: load.weight, dimension: 'force' });
+}
+
 export interface Described {
   readonly language: Language;
-  readonly load: { readonly label: string; readonly mass: number | null } | null;
+  readonly load: DrawnLoad | null;
 }
 
 /** A drawing in words, for someone who hears the page: which bodies, where the load hangs, where the pull goes. */
@@ -41,9 +56,9 @@ function bodiesText(drawing: Drawing, language: Language): string {
 function shapeText(shape: Shape, origin: Point | null, { language, load }: Described): readonly string[] {
   switch (shape.shape) {
     case 'load': {
-      const mass = shape.mass ?? load?.mass ?? null;
+      const written = loadText(load, shape.mass);
       const name = load?.label ?? sentence(language, 'drawing.load');
-      const weighed = mass === null ? name : `${name} (${quantityText({ si: mass, dimension: 'mass' })})`;
+      const weighed = written === '' ? name : `${name} (${written})`;
       return [
         sentence(language, 'drawing.desc.load', {
           load: weighed,

@@ -1,4 +1,5 @@
 import type { Point } from '../../core/description/drawing.ts';
+import { dimensionRows, fitsWithin, type Measure } from './dimension-rows.ts';
 import { type Box, curve, type Ink, LETTERING, lettersWidth, mm, path, together, words } from './ink.ts';
 
 /** Rows of dimension lines stand this far apart, the first one this far from what it measures. */
@@ -6,14 +7,8 @@ const ROW = 6.2;
 const FIRST = 4;
 const TICK = 1.1;
 const OVERSHOOT = 1.4;
-
-export interface Measure {
-  readonly from: Point;
-  readonly to: Point;
-  /** Row: positive above (right of) what is measured, negative below (left). */
-  readonly row: number;
-  readonly text: string;
-}
+/** Where along a slanted dimension its words stand, from the lower end. */
+const WORDS_AT = 0.64;
 
 /**
  * Dimensions as on a workshop drawing: extension lines, a narrow line with oblique ticks, the measure
@@ -24,11 +19,11 @@ export function dimensionInks(measures: readonly Measure[], obstacles: readonly 
   const level = measures.filter(isLevel);
   const wished = level.reduce((sum, each) => sum + Math.sign(each.row || 1), 0) >= 0 ? -1 : 1;
   const side = clearerSide(level, obstacles, wished);
-  const rows = [...new Set(level.map((each) => Math.abs(each.row || 1)))].sort((a, b) => a - b);
   const edge = edgeOf(level, obstacles, side);
+  const rows = dimensionRows(level);
   return measures.map((each) => {
     if (isLevel(each)) {
-      const y = edge + side * (FIRST + ROW * rows.indexOf(Math.abs(each.row || 1)));
+      const y = edge + side * (FIRST + ROW * (rows.get(each) ?? 0));
       return dimension(each, [each.from[0], y], [each.to[0], y], obstacles, side);
     }
     if (isUpright(each)) return uprightDimension(each, obstacles);
@@ -65,7 +60,6 @@ function edgeOf(measures: readonly Measure[], obstacles: readonly Box[], side: 1
 function dimension(measure: Measure, a: Point, b: Point, obstacles: readonly Box[], side: 1 | -1): Ink {
   const start = (point: Point): number => clearOf(point, obstacles, side) + side * 0.8;
   const y = a[1];
-  const wide = Math.abs(b[0] - a[0]) > lettersWidth(measure.text, LETTERING.normal) + 1;
   const middle = (a[0] + b[0]) / 2;
   return together([
     path(
@@ -85,7 +79,7 @@ function dimension(measure: Measure, a: Point, b: Point, obstacles: readonly Box
     path([a, b], 'thin'),
     tick(a),
     tick(b),
-    wide
+    fitsWithin(measure)
       ? words([middle, y - 1.1], measure.text)
       : words([Math.max(a[0], b[0]) + 1.6, y - 1.1], measure.text, { anchor: 'start' }),
   ]);
@@ -129,7 +123,11 @@ function uprightDimension(measure: Measure, obstacles: readonly Box[]): Ink {
     path([a, b], 'thin'),
     tick(a),
     tick(b),
-    words([x - 1.1, (top + bottom) / 2], measure.text, { turn: -90 }),
+    bottom - top > lettersWidth(measure.text, LETTERING.normal)
+      ? words([x - 1.1, (top + bottom) / 2], measure.text, { turn: -90 })
+      : words([x + side * 1.8, (top + bottom) / 2 + 1.4], measure.text, {
+          anchor: side > 0 ? 'start' : 'end',
+        }),
   ]);
 }
 
@@ -147,7 +145,9 @@ function slantedDimension(measure: Measure): Ink {
   let turn = (Math.atan2(to[1] - from[1], to[0] - from[0]) * 180) / Math.PI;
   if (turn > 90) turn -= 180;
   if (turn <= -90) turn += 180;
-  const middle: Point = [(a[0] + b[0]) / 2, (a[1] + b[1]) / 2];
+  // Nearer to the upper end: an angle is written at the lower one.
+  const share = from[1] > to[1] ? WORDS_AT : 1 - WORDS_AT;
+  const middle: Point = [a[0] + (b[0] - a[0]) * share, a[1] + (b[1] - a[1]) * share];
   return together([
     path([at(from, side * 0.8), at(from, away + side * OVERSHOOT)], 'thin'),
     path([at(to, side * 0.8), at(to, away + side * OVERSHOOT)], 'thin'),
@@ -179,10 +179,10 @@ export function angleInk(at: Point, from: number, to: number, radius: number, te
   const large = Math.abs(to - from) > Math.PI ? 1 : 0;
   const sweep = to > from ? 1 : 0;
   const middle = (from + to) / 2;
-  const label = on(
-    middle,
-    radius + 2 + (Math.abs(Math.cos(middle)) * lettersWidth(text, LETTERING.normal)) / 2,
-  );
+  const half = (Math.abs(Math.cos(middle)) * lettersWidth(text, LETTERING.normal)) / 2;
+  // In a narrow angle the words go out to where they have room between its legs.
+  const wideEnough = LETTERING.normal / 2 / Math.max(Math.tan(Math.abs(to - from) / 2), 0.1);
+  const label = on(middle, Math.max(radius + 2, wideEnough) + half);
   return together([
     curve(
       `M${mm(a[0])} ${mm(a[1])}A${mm(radius)} ${mm(radius)} 0 ${large} ${sweep} ${mm(b[0])} ${mm(b[1])}`,

@@ -4,6 +4,8 @@ import { element, escapeText } from '../markup.ts';
 /** Something drawn: its markup and the room it takes, in millimetres of paper, y downwards. */
 export interface Ink {
   readonly svg: string;
+  /** Lettering is painted after all lines, so that no line runs through a word. */
+  readonly letters?: string;
   readonly box: Box;
 }
 
@@ -88,7 +90,8 @@ export function words([x, y]: Point, text: string, lettering: Lettering = {}): I
     [left + width, 0.2 * height],
   ];
   return {
-    svg: element(
+    svg: '',
+    letters: element(
       'text',
       {
         x: mm(x),
@@ -109,6 +112,7 @@ export const lettersWidth = (text: string, height: number): number => [...text].
 
 export const together = (inks: readonly Ink[]): Ink => ({
   svg: inks.map((ink) => ink.svg).join(''),
+  letters: inks.map((ink) => ink.letters ?? '').join(''),
   box: inks.reduce((all, ink) => joined(all, ink.box), NOTHING),
 });
 

@@ -1,29 +1,24 @@
 import type { Drawing, Point, Shape } from '../../core/description/drawing.ts';
 import { quantityText } from '../printing/quantity-text.ts';
-import type { Language } from '../sentences/language.ts';
 import { sentence } from '../sentences/sentence.ts';
 import { bodyInk, type Hole, holeInk, holeNumbers, wheelInk } from './bodies.ts';
-import { describeDrawing } from './describe-drawing.ts';
-import { angleInk, dimensionInks, type Measure } from './dimensions.ts';
+import { type DrawnLoad, describeDrawing, loadText } from './describe-drawing.ts';
+import type { Measure } from './dimension-rows.ts';
+import { angleInk, dimensionInks } from './dimensions.ts';
 import { DRAWING_SCALES, scaleBarLength, scaleText } from './drawing-scale.ts';
-import { type Box, type Ink, path, together, words } from './ink.ts';
+import { type EffortOptions, effortInk } from './effort.ts';
+import { type Box, boxOf, type Ink, path, together, words } from './ink.ts';
 import { loadInk } from './load-block.ts';
-import { PLAIN_ARROW, scaleInk } from './spring-scale.ts';
 import { groundInk, pivotInk } from './supports.ts';
 import { svgSheet } from './svg-sheet.ts';
 
-export interface DrawingOptions {
-  readonly language: Language;
+export interface DrawingOptions extends EffortOptions {
   /** What is drawn, for its title: "Setup 1 A: Lever". */
   readonly what: string;
   /** Room on the paper in millimetres, everything included. */
   readonly width: number;
   readonly height: number;
-  readonly load: { readonly label: string; readonly mass: number | null } | null;
-  /** Numbers at the scale's first and last mark. */
-  readonly scaleEnds: readonly [string, string] | null;
-  /** Where the force may be shown: its size, and millimetres of arrow for a newton. */
-  readonly force?: { readonly newtons: number; readonly millimetresPerNewton: number };
+  readonly load: DrawnLoad | null;
 }
 
 const MARGIN = 2;
@@ -44,19 +39,50 @@ export function paintDrawing(drawing: Drawing, options: DrawingOptions): string 
   });
 }
 
+/** Smaller than this on paper, in millimetres, an apparatus can't be told from its signs. */
+const LEAST_APPARATUS = 30;
+
+/**
+ * The largest round scale at which all fits the room. Signs keep their size, so they may be too high
+ * at any scale: then the smallest that still shows the apparatus is taken, and the paper gets longer.
+ */
 function fittingInk(
   drawing: Drawing,
   options: DrawingOptions,
 ): { readonly ink: Ink; readonly reduction: number } {
   const room = { width: options.width - 2 * MARGIN, height: options.height - 2 * MARGIN - 9 };
-  const tried = DRAWING_SCALES.map((reduction) => {
-    const ink = drawingInk(drawing, reduction, options);
-    const { left, top, right, bottom } = ink.box;
-    return { ink, reduction, width: right - left, height: bottom - top };
-  });
+  const size = apparatusSize(drawing);
+  const tried = DRAWING_SCALES.filter((reduction) => (size * 1000) / reduction >= LEAST_APPARATUS).map(
+    (reduction) => {
+      const ink = drawingInk(drawing, reduction, options);
+      const { left, top, right, bottom } = ink.box;
+      return { ink, reduction, width: right - left, height: bottom - top };
+    },
+  );
   const fitting = tried.find((each) => each.width <= room.width && each.height <= room.height);
-  // Signs have a size of their own: where they alone are too high, the width decides.
-  return fitting ?? tried.find((each) => each.width <= room.width) ?? { ink: together([]), reduction: 1 };
+  const smallest = tried.at(-1) ?? { ink: drawingInk(drawing, 1, options), reduction: 1 };
+  return fitting ?? smallest;
+}
+
+/** Longer side of all that is drawn to scale, in metres. */
+function apparatusSize(drawing: Drawing): number {
+  const points = drawing.shapes.flatMap((shape): readonly Point[] => {
+    switch (shape.shape) {
+      case 'body':
+        return shape.outline;
+      case 'line':
+        return shape.path;
+      case 'wheel':
+        return [
+          [shape.centre[0] - shape.radius, shape.centre[1] - shape.radius],
+          [shape.centre[0] + shape.radius, shape.centre[1] + shape.radius],
+        ];
+      default:
+        return [];
+    }
+  });
+  const { left, top, right, bottom } = boxOf(points);
+  return points.length === 0 ? 1 : Math.max(right - left, bottom - top);
 }
 
 /** Everything at one scale: apparatus first, then what is written on it, dimensions outside of all that. */
@@ -67,6 +93,7 @@ function drawingInk(drawing: Drawing, reduction: number, options: DrawingOptions
   const holes: Hole[] = [];
   const measures: Measure[] = [];
   const lettering: Ink[] = [];
+  const loads: Box[] = [];
   for (const shape of drawing.shapes) {
     if (shape.shape === 'measure')
       measures.push({
@@ -75,11 +102,12 @@ function drawingInk(drawing: Drawing, reduction: number, options: DrawingOptions
         row: shape.offset,
         text: quantityText({ si: shape.metres, dimension: 'length' }),
       });
-    else if (shape.shape === 'label')
-      lettering.push(words(on(shape.at), sentence(options.language, shape.key, shape.facts)));
+    else if (shape.shape === 'label') lettering.push(words(on(shape.at), labelText(shape, options)));
     else {
       if (shape.shape === 'hole') holes.push(holeOf(shape, on, perMetre));
-      apparatus.push(shapeInk(shape, on, perMetre, options));
+      const ink = shapeInk(shape, on, perMetre, loads, options);
+      if (shape.shape === 'load') loads.push(ink.box);
+      apparatus.push(ink);
     }
   }
   const numbers = holeNumbers(holes, aboveHoles(drawing, perMetre), busyAbove(drawing, on));
@@ -91,7 +119,17 @@ function drawingInk(drawing: Drawing, reduction: number, options: DrawingOptions
       drawn.map((ink) => ink.box),
     ),
   ];
-  return together(all.filter((ink) => ink.svg !== ''));
+  return together(all.filter((ink) => ink.svg !== '' || ink.letters !== undefined));
+}
+
+/** A load that isn't hung but carried is named with what it weighs. */
+function labelText(
+  { key, facts }: Extract<Shape, { shape: 'label' }>,
+  { language, load }: DrawingOptions,
+): string {
+  if (!key.endsWith('.load') || load === null) return sentence(language, key, facts);
+  const written = loadText(load, undefined);
+  return written === '' ? load.label : written;
 }
 
 type PaintedShape = Exclude<Shape, { shape: 'measure' } | { shape: 'label' }>;
@@ -100,9 +138,10 @@ function shapeInk(
   shape: PaintedShape,
   on: (point: Point) => Point,
   perMetre: number,
+  loads: readonly Box[],
   options: DrawingOptions,
 ): Ink {
-  const { language, load, force } = options;
+  const { language, load } = options;
   switch (shape.shape) {
     case 'body':
       return bodyInk(shape.outline.map(on), shape.role);
@@ -117,26 +156,14 @@ function shapeInk(
     case 'pivot':
       return pivotInk(on(shape.at), shape.stand);
     case 'load': {
-      const mass = shape.mass ?? load?.mass ?? null;
       return loadInk(
         on(shape.hook),
         load?.label ?? sentence(language, 'drawing.load'),
-        mass === null ? '' : quantityText({ si: mass, dimension: 'mass' }),
+        loadText(load, shape.mass),
       );
     }
     case 'effort':
-      return scaleInk(
-        on(shape.from),
-        Math.PI / 2 - shape.direction,
-        force === undefined ? PLAIN_ARROW : Math.max(4, force.newtons * force.millimetresPerNewton),
-        options.scaleEnds,
-        {
-          pull: sentence(language, 'drawing.pull'),
-          hook: sentence(language, 'drawing.hook'),
-          ring: sentence(language, 'drawing.ring'),
-          hangs: sentence(language, `drawing.hangs.${shape.scale}`),
-        },
-      );
+      return effortInk(shape, on, loads, options);
     case 'angle':
       return angleInk(
         on(shape.at),

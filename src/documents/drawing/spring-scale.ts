@@ -4,7 +4,7 @@ import { circle, curve, type Ink, mm, moved, path, together, turned, words } fro
 /** The scale in its own frame: hook at the origin, ring up the page, so that upside down *is* upside down. */
 const ROD = 5;
 const TUBE = 21;
-const TUBE_HALF = 2.7;
+const TUBE_HALF = 3.1;
 const RING = 1.8;
 const ARROW_GAP = 1.2;
 /** Length of the arrow where no force is to be shown: on a pupil's page it must tell nothing. */
@@ -29,7 +29,7 @@ export function scaleInk(
   hook: Point,
   pull: number,
   arrow: number,
-  ends: readonly [string, string] | null,
+  ends: readonly [string, string],
   text: ScaleWords,
 ): Ink {
   const at = (point: Point): Point => moved(turned(point, pull), hook);
@@ -39,7 +39,7 @@ export function scaleInk(
   const tail = ring - RING - ARROW_GAP;
   const tip = tail - arrow;
   const marks = Array.from({ length: 11 }, (_, n): Ink => {
-    const y = tubeTop + 3 + (n * (TUBE - 6)) / 10;
+    const y = tubeTop + 3 + (n * (TUBE - 7)) / 10;
     return path([at([-TUBE_HALF, y]), at([-TUBE_HALF + (n % 5 === 0 ? 2.6 : 1.5), y])], 'thin');
   });
   return together([
@@ -54,14 +54,21 @@ export function scaleInk(
     ...marks,
     path([at([-TUBE_HALF + 0.2, tubeTop + 3]), at([TUBE_HALF - 0.2, tubeTop + 3])], 'outline'),
     circle(at([0, ring]), RING, 'cord', 'paper'),
-    ...(ends === null
-      ? []
-      : [
-          words(at([1.05, tubeTop + 6.2]), ends[0], { size: 'small', turn }),
-          words(at([1.05 - (ends[1].length > 2 ? 0.6 : 0), -ROD - 1.1]), ends[1], { size: 'small', turn }),
-        ]),
+    words(at([1.1, tubeTop + 6.2]), ends[0], { size: 'small', turn }),
+    words(at([ends[1].length > 2 ? 0 : 1.1, -ROD - 0.9]), ends[1], { size: 'small', turn }),
     arrowInk(at, tail, tip),
     ...captions(at, pull, { tubeTop, ring, tip, tail }, text),
+  ]);
+}
+
+/** A hand that pulls or pushes without a scale: the arrow alone. */
+export function handInk(from: Point, pull: number, arrow: number, caption: string): Ink {
+  const at = (point: Point): Point => moved(turned(point, pull), from);
+  const [x, y] = at([0, -ARROW_GAP - arrow / 2]);
+  const upright = Math.abs(Math.sin(pull)) < 0.5;
+  return together([
+    arrowInk(at, -ARROW_GAP, -ARROW_GAP - arrow),
+    upright ? words([x + 4, y + 1.4], caption, { anchor: 'start' }) : words([x, y - 4], caption),
   ]);
 }
 
@@ -95,7 +102,7 @@ function arrowInk(at: (point: Point) => Point, tail: number, tip: number): Ink {
   );
 }
 
-/** Captions stand upright beside the scale, whichever way it points. */
+/** Captions stand level beside the scale, whichever way it points; where it lies, only those that matter. */
 function captions(
   at: (point: Point) => Point,
   pull: number,
@@ -114,10 +121,18 @@ function captions(
     const point = at([above * (TUBE_HALF + 1.6), along]);
     return words(point, caption, { size });
   };
+  if (!upright) {
+    const tip = at([0, y.tip]);
+    const away = Math.sin(pull) > 0 ? 1 : -1;
+    return [
+      beside((-ROD + y.tubeTop) / 2, text.hangs, 'small'),
+      words([tip[0] + away * 1.5, tip[1] + 1.4], text.pull, { anchor: away > 0 ? 'start' : 'end' }),
+    ];
+  }
   return [
     beside((-ROD + y.tubeTop) / 2, text.hangs, 'small'),
     beside(y.ring, text.ring, 'small'),
-    ...(upright ? [beside(-ROD + 0.9, text.hook, 'small')] : []),
+    beside(-ROD + 0.9, text.hook, 'small'),
     beside((y.tail + y.tip) / 2, text.pull, 'normal'),
   ];
 }

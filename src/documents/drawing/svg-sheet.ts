@@ -43,6 +43,7 @@ export function svgSheet(ink: Ink, margin: number, { name, title, description }:
       element('desc', { id: `${id}-desc` }, escapeText(description)),
       LETTERS,
       ink.svg,
+      ink.letters ?? '',
     ].join(''),
   );
 }

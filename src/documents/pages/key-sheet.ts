@@ -1,3 +1,4 @@
+import { isNotDefined } from '../../core/description/not-defined.ts';
 import { element, escapeText } from '../markup.ts';
 import { unitLabel } from '../printing/reading-text.ts';
 import type { Language } from '../sentences/language.ts';
@@ -5,7 +6,7 @@ import { sentence } from '../sentences/sentence.ts';
 import { predictionStrip } from '../strip/prediction-strip.ts';
 import { readingStrip } from '../strip/reading-strip.ts';
 import { machineName } from '../text/explain-text.ts';
-import { assumedNames, hangText, wayText, whyText } from '../text/key-table.ts';
+import { assumedNames, capital, hangText, wayText, whyText } from '../text/key-table.ts';
 import {
   bothUnits,
   expectedText,
@@ -14,6 +15,7 @@ import {
   narrowingText,
   outcomeShort,
   outcomeText,
+  textbookInBoth,
   textbookText,
 } from '../text/prediction-text.ts';
 import { KEY_STYLE } from './key-style.ts';
@@ -21,12 +23,12 @@ import { page, titleBlock } from './page.ts';
 import { PAGE_STYLE, PRINT_STYLE } from './page-style.ts';
 import type { SetupSheet, Sheet, TableSheet } from './sheet.ts';
 
-const STRIP_LENGTH = 48;
+const STRIP_LENGTH = 42;
 
 /**
- * The answer key on one sheet, for the teacher: for each setup how it is read, the good range in the
- * scale's own marks, newtons and grams side by side, the schoolbook's value and why it differs, and
- * what would narrow the range.
+ * The answer key for the teacher, the two sides of one sheet. In front, for each setup: how it is read,
+ * the good range in the scale's own marks, newtons and grams side by side, the strip, the schoolbook's
+ * value. On the back: why the schoolbook differs, what would narrow the range, what is assumed.
  */
 export function keySheet(language: Language, sheet: Sheet): string {
   const say = (key: string, facts = {}) => sentence(language, key, facts);
@@ -46,10 +48,8 @@ export function keySheet(language: Language, sheet: Sheet): string {
         ],
       ),
       '<main>',
-      ...sheet.tables.map((table) => keyOfTable(language, table)),
-      `<section class="notes">${['range', 'grams', 'assumed']
-        .map((note) => `<p>${escapeText(say(`key.note.${note}`))}</p>`)
-        .join('')}</section>`,
+      front(language, sheet),
+      back(language, sheet),
       '</main>',
     ].join('\n'),
   );
@@ -57,24 +57,23 @@ export function keySheet(language: Language, sheet: Sheet): string {
 
 const COLUMNS = ['setup', 'good', 'both', 'strip', 'textbook'] as const;
 
-function keyOfTable(language: Language, table: TableSheet): string {
-  const say = (key: string, facts = {}) => sentence(language, key, facts);
-  const heading = say('key.text.table', { mark: table.mark, title: table.title });
+function front(language: Language, sheet: Sheet): string {
+  const say = (key: string, facts = {}) => escapeText(sentence(language, key, facts));
   const head = COLUMNS.map((column, n) =>
-    element('th', { scope: 'col', class: `c${n + 1}` }, escapeText(say(`key.${column}`))),
+    element('th', { scope: 'col', class: `c${n + 1}` }, say(`key.${column}`)),
   );
-  const assumed = assumedNames(language, table);
-  const foot =
-    assumed.length === 0
-      ? ''
-      : `<tfoot><tr><td colspan="${COLUMNS.length}">${escapeText(say('key.assumed-are', { what: assumed }))}</td></tr></tfoot>`;
+  const groups = sheet.tables.map((table) => {
+    const heading = `${say('key.text.table', { mark: table.mark, title: table.title })} <span>${escapeText(machineName(language, table.machine))}</span>`;
+    const rows = table.setups.map((setup) => row(language, table, setup));
+    return `<tbody><tr class="group"><th colspan="${COLUMNS.length}" scope="rowgroup">${heading}</th></tr>${rows.join('')}</tbody>`;
+  });
+  const notes = ['range', 'grams', 'assumed'].map((note) => `<p>${say(`key.note.${note}`)}</p>`);
   return [
-    '<table class="key">',
-    `<caption><h2>${escapeText(heading)}</h2><span>${escapeText(machineName(language, table.machine))}</span></caption>`,
+    `<table class="key"><caption>${say('key.caption')}</caption>`,
     `<thead><tr>${head.join('')}</tr></thead>`,
-    `<tbody>${table.setups.map((setup) => row(language, table, setup)).join('')}</tbody>`,
-    foot,
+    ...groups,
     '</table>',
+    `<div class="notes">${notes.join('')}</div>`,
   ].join('\n');
 }
 
@@ -87,8 +86,35 @@ function row(language: Language, table: TableSheet, setup: SetupSheet): string {
     `<td class="good" data-label="${label('good')}">${goodCell(language, setup)}</td>`,
     `<td class="both" data-label="${label('both')}">${bothCell(language, setup)}</td>`,
     `<td data-label="${label('strip')}">${stripCell(language, table, setup)}</td>`,
-    `<td class="why" data-label="${label('textbook')}">${whyCell(language, setup)}</td></tr>`,
+    `<td class="both" data-label="${label('textbook')}">${textbookCell(language, setup)}</td></tr>`,
   ].join('');
+}
+
+/** The back: for each setup the reasons in words, table by table. */
+function back(language: Language, sheet: Sheet): string {
+  const say = (key: string, facts = {}) => escapeText(sentence(language, key, facts));
+  const tables = sheet.tables.map((table) => {
+    const reasons = table.setups.map(
+      (setup) => `<dt>${escapeText(setup.mark)}</dt><dd>${reasonText(language, setup)}</dd>`,
+    );
+    const assumed = assumedNames(language, table);
+    const last =
+      assumed.length === 0 ? '' : `<p class="assumed">${say('key.assumed-are', { what: assumed })}</p>`;
+    const heading = say('key.text.table', { mark: table.mark, title: table.title });
+    return `<section><h3>${heading}</h3><dl>${reasons.join('')}</dl>${last}</section>`;
+  });
+  return `<section class="why"><h2>${say('key.why')}</h2>${tables.join('')}</section>`;
+}
+
+function reasonText(language: Language, setup: SetupSheet): string {
+  const { prediction } = setup;
+  const { kind } = prediction.outcome;
+  const cut = 'cutAtOwnWeight' in prediction.outcome ? sentence(language, 'found.cut-at-own-weight') : '';
+  const special = kind === 'reading' || kind === 'band' ? cut : capital(outcomeText(language, prediction));
+  const narrowing = narrowingText(language, prediction);
+  const reasons = [special, textbookText(language, prediction.textbook), whyText(language, setup)];
+  const text = escapeText(reasons.filter((each) => each !== '').join(' '));
+  return narrowing === '' ? text : `${text} <em>${escapeText(narrowing)}</em>`;
 }
 
 /** The range that counts, large; what is expected within it, small. A starred one rests on an assumption. */
@@ -115,10 +141,10 @@ function stripCell(language: Language, table: TableSheet, setup: SetupSheet): st
   return readingStrip(strip, { language, name, length: STRIP_LENGTH, hideGood: false });
 }
 
-function whyCell(language: Language, { prediction }: SetupSheet): string {
-  const { kind } = prediction.outcome;
-  const special = kind === 'reading' || kind === 'band' ? '' : `${outcomeText(language, prediction)} `;
-  const narrowing = narrowingText(language, prediction);
-  const text = `${special}${textbookText(language, prediction.textbook)} ${whyText(language, prediction)}`;
-  return `${escapeText(text.trim())}${narrowing === '' ? '' : `<small>${escapeText(narrowing)}</small>`}`;
+/** The schoolbook's figure beside the range; the reason why it differs is on the back. */
+function textbookCell(language: Language, { prediction }: SetupSheet): string {
+  const { textbook } = prediction;
+  if (isNotDefined(textbook)) return '–';
+  const { newtons, grams } = textbookInBoth(language, textbook);
+  return `<span>${escapeText(newtons)}</span>${grams === null ? '' : `<span>${escapeText(grams)}</span>`}`;
 }

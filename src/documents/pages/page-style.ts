@@ -11,7 +11,7 @@ body{margin:0 auto;max-width:70rem;padding:1.25rem clamp(.9rem,3vw,2.5rem) 3rem;
 h1,h2,h3,p,ol,ul,dl,dd,figure{margin:0;padding:0}
 h1{font-size:clamp(1.6rem,4.6vw,2.3rem);line-height:1.12;font-weight:700;letter-spacing:-.01em}
 h2{font-size:1.3rem;line-height:1.2}
-h3{font-size:.82rem;text-transform:uppercase;letter-spacing:.09em;color:var(--soft);font-weight:600;margin-bottom:.35rem}
+h3,h2.small{font-size:.82rem;text-transform:uppercase;letter-spacing:.09em;color:var(--soft);font-weight:600;margin-bottom:.35rem}
 svg{display:block;max-width:100%;height:auto}
 .num{white-space:nowrap}
 /* Title block, as at the foot of a drawing. */
@@ -23,7 +23,7 @@ svg{display:block;max-width:100%;height:auto}
 .block dt,.block dd{padding:.3rem .75rem;border-bottom:1px solid var(--rule)}
 .block dt{color:var(--soft);font-size:.82rem;padding-right:0;line-height:1.75}
 .block dt:last-of-type,.block dd:last-of-type{border-bottom:0}
-@media (max-width:44rem){.block{grid-template-columns:1fr}.block .mark{border-right:0;border-bottom:1px solid var(--ink)}.block dl{min-width:0;grid-template-columns:auto 1fr}}
+@media screen and (max-width:44rem){.block{grid-template-columns:1fr}.block .mark{border-right:0;border-bottom:1px solid var(--ink)}.block dl{min-width:0;grid-template-columns:auto 1fr}}
 `;
 
 /** Shared by the print forms: A4 or Letter, grey, nothing cut across two pages. */
@@ -33,9 +33,10 @@ export const PRINT_STYLE = `
 :root{--paper:#fff;--ink:#000;--soft:#333;--rule:#888;--brass:#000;--sheet:#fff}
 html{background:#fff;color:#000}
 body{max-width:none;padding:0;font-size:10.5pt;line-height:1.35}
-h1{font-size:19pt}h2{font-size:13pt}h3{font-size:8pt;color:#333}
+h1{font-size:19pt}h2{font-size:13pt}h3,h2.small{font-size:8pt;color:#333}
 h2,h3{break-after:avoid}
-.block>div{padding:2.2mm 3mm}
+.block>div{padding:1.6mm 3mm}
+.block dl{padding:0}.block dt,.block dd{padding:.5mm 3mm;font-size:9pt;line-height:1.3}
 }
 `;
 
@@ -44,7 +45,6 @@ export const TABLE_STYLE = `
 .care{display:grid;grid-template-columns:auto 1fr;gap:.2rem .8rem;border-top:1px solid var(--ink);border-bottom:1px solid var(--ink);padding:.6rem .2rem;margin-bottom:1.4rem}
 .care svg{width:2.1rem;height:2.1rem;margin-top:.1rem}
 .care ul{list-style:none;display:grid;gap:.15rem}
-.care small{color:var(--soft)}
 .setup{border-top:2px solid var(--ink);padding-top:.7rem;margin-bottom:1.8rem}
 .setup header{display:flex;flex-wrap:wrap;align-items:baseline;gap:.2rem 1.2rem;margin-bottom:.7rem}
 .setup header p{color:var(--soft)}
@@ -69,19 +69,24 @@ table.data tbody tr{height:3.4rem}
 table.data tbody th{font-size:1.15rem;white-space:nowrap}
 table.data td.unit{width:4.5rem;color:var(--soft)}
 .local{margin-top:1rem;color:var(--soft);font-size:.9rem}
-@media (max-width:56rem){.setup .work{grid-template-columns:minmax(0,1fr)}}
+@media screen and (max-width:56rem){.setup .work{grid-template-columns:minmax(0,1fr)}}
 @media print{
-.setup{break-inside:avoid;margin-bottom:4mm;padding-top:2mm}
+.setup{break-inside:avoid;margin-bottom:2.5mm;padding-top:1.2mm}
+.setup header{margin-bottom:1mm}
 .setup .work{grid-template-columns:112mm minmax(0,1fr);gap:5mm}
 .setup figure{border:0;padding:0}
 .setup figure svg{margin:0}
-.steps li{font-size:11pt;padding:.6mm 0 .6mm 8mm;min-height:6.4mm}
+.steps li{font-size:10.5pt;padding:.35mm 0 .35mm 7.5mm;min-height:5.9mm}
+.read{margin-top:2mm;padding:.4mm 0 .4mm 2.5mm;gap:.4mm;font-size:9.5pt;line-height:1.25}
 .steps li::before{width:5.6mm;height:5.6mm;line-height:5.1mm;font-size:9.5pt;top:.5mm}
-.care{margin-bottom:4mm;padding:1.5mm 0;gap:0 3mm}
+.care{margin-bottom:3mm;padding:.8mm 0;gap:0 3mm}
+.block{margin-bottom:2.5mm}
 .care svg{width:8mm;height:8mm}
 .chart{break-inside:avoid;padding-top:2mm}
 .strip{margin-top:2mm}
 table.data{min-width:0}
-table.data tbody tr{height:12mm}
+table.data tbody tr{height:10.5mm}
+table.data th,table.data td{padding:.6mm 2mm}
+.local{margin-top:2mm;font-size:8pt}
 }
 `;

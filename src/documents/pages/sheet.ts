@@ -29,14 +29,16 @@ export interface SetupSheet {
   readonly prediction: Prediction;
   readonly load: LoadSheet | null;
   readonly scale: ScaleSheet | null;
-  /** Mark of the setup that this one is compared with. */
+  /** Mark of the setup that this one is compared with, and what the two show side by side. */
   readonly partner: string | null;
+  readonly shows: string | null;
 }
 
 export interface LoadSheet {
   readonly label: string;
-  /** Kilograms, where it is a mass. */
+  /** Kilograms, where it was written as a mass; newtons, where it was written as a weight. */
   readonly mass: number | null;
+  readonly weight: number | null;
 }
 
 /** A spring scale as a group holds it. Forces in newtons. */
@@ -48,6 +50,8 @@ export interface ScaleSheet {
   readonly graduations: Graduations;
   readonly range: number;
   readonly stop: number;
+  /** How much less than the pull it shows, hanging and zeroed as stated. */
+  readonly showsLess: number;
 }
 
 /** How a scale hangs: by name, or by the angle of its hook from straight down, radians. */

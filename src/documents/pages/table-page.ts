@@ -41,7 +41,7 @@ export function tablePage(language: Language, sheet: Sheet, table: TableSheet): 
       care(language, table),
       ...table.setups.map((setup) => setupSection(language, table, setup)),
       chart(language, table),
-      `<p class="local">${escapeText(say('page.local-rules'))}</p>`,
+      cautionSources(language, table),
       '</main>',
     ].join('\n'),
   );
@@ -52,17 +52,30 @@ const SIGN =
   '<svg viewBox="0 0 24 24" aria-hidden="true" fill="none" stroke="currentColor" stroke-width="1.6" stroke-linejoin="round"><path d="M12 3 22 21H2Z"/><path d="M12 9.5v5.5M12 17.6v.6" stroke-linecap="round"/></svg>';
 
 function care(language: Language, table: TableSheet): string {
+  const cautions = cautionsOf(table);
+  if (cautions.length === 0) return '';
+  const items = cautions.map(({ key, facts }) => `<li>${escapeText(sentence(language, key, facts))}</li>`);
+  const title = escapeText(sentence(language, 'page.cautions'));
+  return `<section class="care" aria-labelledby="care">${SIGN}<div><h2 class="small" id="care">${title}</h2><ul>${items.join('')}</ul></div></section>`;
+}
+
+/** Each caution once, in the order of the setups. */
+function cautionsOf(table: TableSheet): readonly Caution[] {
   const found = new Map<string, Caution>();
   for (const setup of table.setups)
     for (const caution of setup.cautions) if (!found.has(caution.key)) found.set(caution.key, caution);
-  if (found.size === 0) return '';
-  const items = [...found.values()].map((caution) => {
-    const source = cautionRow(caution.key)?.source ?? caution.source;
-    const after = sentence(language, 'page.cautions.source', { source });
-    return `<li>${escapeText(sentence(language, caution.key, caution.facts))} <small>(${escapeText(after)})</small></li>`;
-  });
-  const title = escapeText(sentence(language, 'page.cautions'));
-  return `<section class="care" aria-labelledby="care">${SIGN}<div><h3 id="care">${title}</h3><ul>${items.join('')}</ul></div></section>`;
+  return [...found.values()];
+}
+
+/** Who says so, in small print at the foot: an adult may want to know, a pupil doesn't. */
+function cautionSources(language: Language, table: TableSheet): string {
+  const sources = [
+    ...new Set(cautionsOf(table).map(({ key, source }) => cautionRow(key)?.source ?? source)),
+  ].join('; ');
+  const rules = sentence(language, 'page.local-rules');
+  const text =
+    sources === '' ? rules : `${sentence(language, 'page.cautions.source', { source: sources })} ${rules}`;
+  return `<p class="local">${escapeText(text)}</p>`;
 }
 
 function setupSection(language: Language, table: TableSheet, setup: SetupSheet): string {
@@ -106,7 +119,10 @@ function reading(language: Language, setup: SetupSheet): string {
           sentence(language, `way.${prediction.way}.instruction`),
         ]
       : [sentence(language, `watched.${prediction.watched}.instruction`)];
-  const title = scale === null ? sentence(language, 'page.read') : scale.label;
+  const title =
+    scale === null
+      ? sentence(language, 'page.read')
+      : sentence(language, 'page.scale-named', { mark: scale.label });
   return `<div class="read"><h3>${escapeText(title)}</h3>${lines.map((line) => `<p>${escapeText(line)}</p>`).join('')}</div>`;
 }
 
@@ -141,7 +157,10 @@ function strips(language: Language, table: TableSheet): readonly string[] {
       },
       { language, name: `strip ${n + 1}`, length: STRIP_LENGTH, hideGood: true },
     );
-    const title = sentence(language, 'page.strip', { scale: scale.label, setups: marks });
+    const title = sentence(language, 'page.strip', {
+      scale: sentence(language, 'page.scale-named', { mark: scale.label }),
+      setups: marks,
+    });
     return `<div class="strip"><h3>${escapeText(title)}</h3>${n === 0 ? hint : ''}${picture}</div>`;
   });
 }

@@ -51,7 +51,7 @@ export function readingText(
   decimal: DecimalMark = 'point',
 ): string {
   const allowed = decimalsFor(u / marks.unitSi);
-  return allowed < stepDecimals(marks)
+  return 10 ** -allowed > (marks.step / marks.unitSi) * 1.001
     ? decimalText(si / marks.unitSi, allowed, decimal)
     : markText(marks, nearestGraduation(marks, si), decimal);
 }

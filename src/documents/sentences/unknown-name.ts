@@ -12,10 +12,10 @@ import { hasSentence, sentence } from './sentence.ts';
  */
 export function unknownName(language: Language, id: string): string {
   if (hasSentence(language, `unknown.${id}`)) return sentence(language, `unknown.${id}`);
-  const kind = /^kind:([^/]+)\/(.+?)(\/ratio)?$/.exec(id);
+  const kind = /^kind:([^/]+)\/(.+?)(?:\/(ratio|share|constant))?$/.exec(id);
   if (kind !== null) {
-    const [, table = '', name = '', ratio] = kind;
-    const key = ratio === undefined ? `unknown.kind.${table}` : 'unknown.kind.ratio';
+    const [, table = '', name = '', part] = kind;
+    const key = `unknown.kind.${part ?? table}`;
     return sentence(language, hasSentence(language, key) ? key : 'unknown.kind.other', { name });
   }
   const slash = id.indexOf('/');

@@ -59,7 +59,7 @@ export function readingStrip(strip: Strip, options: StripOptions): string {
     ...(strip.ends ? endInks(options.length) : []),
     words([options.length + 2.5, 1], unitLabel(strip.graduations.unit), { anchor: 'start', bold: true }),
   ];
-  return svgSheet(together(inks.filter((ink) => ink.svg !== '')), 1, {
+  return svgSheet(together(inks.filter((ink) => ink.svg !== '' || ink.letters !== undefined)), 1, {
     name: options.name,
     title: sentence(language, 'strip.title', { unit: unitLabel(strip.graduations.unit) }),
     description: describe(strip, options),

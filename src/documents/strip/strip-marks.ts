@@ -31,7 +31,8 @@ export function stripMarks(
     graduations,
   );
   const middle = numbered % 2 === 0 && (numbered / 2) % drawn === 0 ? numbered / 2 : numbered;
-  const first = Math.ceil(from / step / drawn - 1e-9) * drawn;
+  // A zero without a sign: the ceiling of a hair below nothing is -0.
+  const first = Math.ceil(from / step / drawn - 1e-9) * drawn + 0;
   const last = Math.floor(to / step / drawn + 1e-9) * drawn;
   const marks: StripMark[] = [];
   for (let n = first; n <= last; n += drawn) {

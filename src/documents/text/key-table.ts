@@ -113,18 +113,43 @@ function remarks(language: Language, setup: SetupSheet): readonly string[] {
   const plain = prediction.outcome.kind === 'reading' || prediction.outcome.kind === 'band';
   return [
     ...(plain ? [] : [capital(outcomeText(language, prediction))]),
-    ...(setup.scale === null ? [] : [`${capital(setup.scale.label)}: ${hangText(language, setup.scale)}.`]),
-    [textbookText(language, prediction.textbook), whyText(language, prediction)]
+    ...(setup.scale === null
+      ? []
+      : [
+          `${capital(sentence(language, 'page.scale-named', { mark: setup.scale.label }))}: ${hangText(language, setup.scale)}.`,
+        ]),
+    [textbookText(language, prediction.textbook), whyText(language, setup)]
       .filter((each) => each !== '')
       .join(' '),
     ...(narrowing === '' ? [] : [narrowing]),
   ];
 }
 
-/** Why the schoolbook's figure differs, as one sentence. Empty where nothing makes it differ. */
-export function whyText(language: Language, { differences }: Prediction): string {
-  const reasons = differences.map(({ key, facts }) => sentence(language, key, facts));
+/**
+ * Why the schoolbook's figure differs, as one sentence: what the scale itself does to the figure where
+ * that is half a graduation or more, then what the machine does. Empty where nothing makes it differ.
+ */
+export function whyText(language: Language, { prediction, scale }: SetupSheet): string {
+  const ofMachine = prediction.differences.map(({ key, facts }) => sentence(language, key, facts));
+  const reasons = [...(scale === null ? [] : scaleReason(language, scale)), ...ofMachine];
   return reasons.length === 0 ? '' : `${capital(reasons.join('; '))}.`;
 }
 
-const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
+function scaleReason(language: Language, scale: ScaleSheet): readonly string[] {
+  const { showsLess, graduations, hangs, zeroed } = scale;
+  if (zeroed === 'in place' || Math.abs(showsLess) < graduations.step / 2) return [];
+  return [
+    sentence(language, `difference.scale-shows-${showsLess > 0 ? 'less' : 'more'}`, {
+      hangs: hangWords(language, hangs),
+      zeroed: hangWords(language, zeroed),
+      shift: { si: Math.abs(showsLess), dimension: 'force' },
+    }),
+  ];
+}
+
+/**
+ * A sentence begins with a capital.
+ *
+ * @example capital('off the scale') // => 'Off the scale'
+ */
+export const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);

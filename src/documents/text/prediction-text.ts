@@ -99,7 +99,8 @@ export function outcomeText(language: Language, prediction: Prediction): string 
       return `${say('key.expected-is', { value: `${expected} ${unit}` })}; ${say('key.good').toLowerCase()} ${rangeText(language, prediction, outcome.good)}${outcome.cutAtOwnWeight ? `. ${say('found.cut-at-own-weight')}` : ''}`;
     case 'on its stop':
       return say('found.on its stop.long', {
-        shows: shown(outcome.wouldShow),
+        // A hair below the stop must not print as the stop itself.
+        shows: `${trimmed(significant(outcome.wouldShow / marks.unitSi, 2, decimal))} ${unit}`,
         stop: `${markText(marks, outcome.stop, decimal)} ${unit}`,
       });
     case 'off the scale':
@@ -160,13 +161,26 @@ export function textbookText(language: Language, textbook: Textbook | NotDefined
 }
 
 /** The schoolbook's figure to three digits, with its unit; a pull in newtons and in grams. */
-export function textbookValue(language: Language, { value, unit }: Textbook): string {
+export function textbookValue(language: Language, textbook: Textbook): string {
+  const { newtons, grams } = textbookInBoth(language, textbook);
+  return grams === null ? newtons : `${newtons} (${grams})`;
+}
+
+/** The same in two parts, for two lines of a column; turns and lengths have no grams. */
+export function textbookInBoth(
+  language: Language,
+  { value, unit }: Textbook,
+): { readonly newtons: string; readonly grams: string | null } {
   const { decimal } = languagePack(language);
-  if (unit === 'N')
-    return `${significant(value, 3, decimal)} N (${significant(value / gramMarks.unitSi, 3, decimal)} g)`;
-  return unit === 'm'
-    ? `${trimmed(significant(value * 1000, 3, decimal))} mm`
-    : `${significant(value, 3, decimal)} ${unit}`;
+  const digits = (number: number) => significant(number, 3, decimal);
+  switch (unit) {
+    case 'N':
+      return { newtons: `${digits(value)} N`, grams: `${trimmed(digits(value / gramMarks.unitSi))} g` };
+    case 'turns':
+      return { newtons: `${digits(value)} ${unit}`, grams: null };
+    case 'm':
+      return { newtons: `${trimmed(digits(value * 1000))} mm`, grams: null };
+  }
 }
 
 /** The one measurement that would narrow the range most. Empty where there is none. */

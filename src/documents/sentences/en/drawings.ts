@@ -11,6 +11,7 @@ export const drawings = {
   'drawing.hangs.hook down': 'scale hook down',
   'drawing.hangs.level': 'scale level',
   'drawing.hangs.slope': 'scale along the slope',
+  'drawing.hangs.along the slope': 'scale along the slope',
   'drawing.hangs.upside down': 'scale upside down',
   'drawing.desc.role.bar': 'a bar {length} long',
   'drawing.desc.role.board': 'a board {length} long',

@@ -1,11 +1,4 @@
-import { sentences as drag } from '../../../core/machines/drag/sentences.en.ts';
-import { sentences as incline } from '../../../core/machines/incline/sentences.en.ts';
-import { sentences as lever } from '../../../core/machines/lever/sentences.en.ts';
-import { sentences as screw } from '../../../core/machines/screw/sentences.en.ts';
-import { sentences as tackle } from '../../../core/machines/tackle/sentences.en.ts';
-import { sentences as wedge } from '../../../core/machines/wedge/sentences.en.ts';
-import { sentences as carriage } from '../../../core/parts/carriage-sentences.en.ts';
-import { sentences as parts } from '../../../core/parts/sentences.en.ts';
+import { sentencesEn } from '../../../core/machines/list.ts';
 import { causes } from './causes.ts';
 import { cautions } from './cautions.ts';
 import { drawings } from './drawings.ts';
@@ -13,12 +6,10 @@ import { fields } from './fields.ts';
 import { fileFields } from './file-fields.ts';
 import { headings } from './headings.ts';
 import { outcomes } from './outcomes.ts';
+import { reviews } from './reviews.ts';
 import { unknowns } from './unknowns.ts';
 import { ways } from './ways.ts';
 import { working } from './working.ts';
-
-/** Each from the folder that knows what it says. */
-const fromCore = [carriage, drag, incline, lever, parts, screw, tackle, wedge];
 
 /** English: the general sentences here, those of parts and machines from their folders. */
 export const english = {
@@ -32,10 +23,11 @@ export const english = {
     fileFields,
     headings,
     outcomes,
+    reviews,
     unknowns,
     ways,
     working,
-    ...fromCore,
+    sentencesEn,
   ),
 } as const;
 

@@ -29,6 +29,11 @@ export const outcomes = {
   'setup.efficiency-only-raising': 'efficiency is for raising the load',
   'setup.nothing-moves': 'nothing moves while it is held',
   'setup.does-not-come-back': 'it does not come back by itself',
+  'difference.scale-shows-less':
+    'the scale hangs {hangs} with its zero set {zeroed}, so its own moving part makes it show {shift} less than the pull',
+  'difference.scale-shows-more':
+    'the scale hangs {hangs} with its zero set {zeroed}, so its own moving part makes it show {shift} more than the pull',
+  'setup.no-pull-to-feel': 'there is no pull to feel',
   'narrows.advice':
     'Measure the {what}: the good range would shrink from {from}–{to} to {closerFrom}–{closerTo}.',
   'narrows.little':

@@ -1,0 +1,55 @@
+import type { Point, Shape } from '../../core/description/drawing.ts';
+import type { Language } from '../sentences/language.ts';
+import { sentence } from '../sentences/sentence.ts';
+import { type Box, type Ink, path, together } from './ink.ts';
+import { handInk, PLAIN_ARROW, scaleInk } from './spring-scale.ts';
+
+type Effort = Extract<Shape, { shape: 'effort' }>;
+
+export interface EffortOptions {
+  readonly language: Language;
+  /** Numbers at the scale's first and last mark; `null` where no scale is hooked on. */
+  readonly scaleEnds: readonly [string, string] | null;
+  /** Where the force may be shown: its size, and millimetres of arrow for a newton. */
+  readonly force?: { readonly newtons: number; readonly millimetresPerNewton: number };
+}
+
+/** Longer lines to try, in millimetres of paper. */
+const LINES = [0, 2, 4, 6, 8, 12, 16, 20, 24, 28, 32, 36, 40] as const;
+
+/** The pull through its scale. A scale that would cover a load hangs by a longer line: that changes no force. */
+export function effortInk(
+  shape: Effort,
+  on: (point: Point) => Point,
+  loads: readonly Box[],
+  options: EffortOptions,
+): Ink {
+  const clear = LINES.map((line) => withLine(shape, on, line, options)).find(
+    (ink) => !loads.some((box) => overlap(ink.box, box)),
+  );
+  return clear ?? withLine(shape, on, 0, options);
+}
+
+const overlap = (a: Box, b: Box): boolean =>
+  a.left < b.right - 0.5 && a.right > b.left + 0.5 && a.top < b.bottom - 0.5 && a.bottom > b.top + 0.5;
+
+/** Scale and arrow in the line of pull, so many millimetres of line beyond the place of the hook. */
+function withLine(shape: Effort, on: (point: Point) => Point, line: number, options: EffortOptions): Ink {
+  const { language, force, scaleEnds } = options;
+  const say = (key: string) => sentence(language, key);
+  const from = on(shape.from);
+  const hook: Point = [
+    from[0] + line * Math.cos(shape.direction),
+    from[1] - line * Math.sin(shape.direction),
+  ];
+  const arrow = force === undefined ? PLAIN_ARROW : Math.max(4, force.newtons * force.millimetresPerNewton);
+  if (scaleEnds === null) return handInk(hook, Math.PI / 2 - shape.direction, arrow, say('drawing.pull'));
+  const scale = scaleInk(hook, Math.PI / 2 - shape.direction, arrow, scaleEnds, {
+    pull: say('drawing.pull'),
+    hook: say('drawing.hook'),
+    ring: say('drawing.ring'),
+    hangs: say(`drawing.hangs.${shape.scale}`),
+  });
+  if (line === 0) return scale;
+  return { ...together([path([from, hook], 'cord'), scale]), box: scale.box };
+}

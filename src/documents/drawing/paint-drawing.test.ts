@@ -1,0 +1,108 @@
+import fc from 'fast-check';
+import { expect, test } from 'vitest';
+import { boathouse, setupNamed } from '../../../test/documents/boathouse.ts';
+import type { Drawing, Point } from '../../core/description/drawing.ts';
+import { scaleBarLength } from './drawing-scale.ts';
+import { hatching } from './hatching.ts';
+import { paintDrawing } from './paint-drawing.ts';
+
+const sheet = boathouse();
+const options = {
+  language: 'en',
+  what: 'Setup L1: Lever',
+  width: 112,
+  height: 84,
+  load: { label: 'brass', mass: 0.5, weight: null },
+  scaleEnds: ['0', '5'],
+} as const;
+const { drawing } = setupNamed(sheet, 'L1');
+const reductionOf = (svg: string): number => Number(/to scale 1 : ([\d.]+)/.exec(svg)?.[1]);
+const numbersOf = (d: string): readonly number[] => [...d.matchAll(/-?[\d.]+/g)].map(Number);
+
+test('the bar is as long on paper as its scale says', () => {
+  const svg = paintDrawing(drawing, options);
+  const outlines = [...svg.matchAll(/<path d="M([^"]+)Z"/g)].map((match) => numbersOf(match[1] ?? ''));
+  const widths = outlines.map((xy) => {
+    const xs = xy.filter((_, n) => n % 2 === 0);
+    return Math.max(...xs) - Math.min(...xs);
+  });
+  const bar = 600 / reductionOf(svg);
+  expect(widths.some((width) => Math.abs(width - bar) < 0.03)).toBe(true);
+});
+
+test('the scale of the drawing is the largest round one that fits its room', () => {
+  const wide = paintDrawing(drawing, { ...options, width: 300, height: 200 });
+  expect(reductionOf(wide)).toBeLessThan(reductionOf(paintDrawing(drawing, options)));
+  const [, , width, height] = numbersOf(/viewBox="([^"]+)"/.exec(wide)?.[1] ?? '');
+  expect(width).toBeLessThanOrEqual(300);
+  expect(height).toBeLessThanOrEqual(200);
+});
+
+test('a scale that hangs upside down is drawn upside down, numbers and all', () => {
+  expect(paintDrawing(drawing, options)).toMatch(/<text[^>]*rotate\(180[^>]*>5<\/text>/);
+  const upright = paintDrawing(setupNamed(sheet, 'L3').drawing, options);
+  expect(upright).not.toMatch(/rotate\(180/);
+});
+
+test('a drawing tells nothing of the force unless it is asked to', () => {
+  const stronger: Drawing = {
+    shapes: drawing.shapes.map((shape) => (shape.shape === 'effort' ? { ...shape, newtons: 4 } : shape)),
+  };
+  expect(paintDrawing(stronger, options)).toBe(paintDrawing(drawing, options));
+  const shown = { ...options, force: { newtons: 4, millimetresPerNewton: 6 } };
+  expect(paintDrawing(drawing, shown)).not.toBe(paintDrawing(drawing, options));
+});
+
+test('a drawing says in words where the load hangs and how the scale is held', () => {
+  const svg = paintDrawing(drawing, options);
+  expect(svg).toContain('a bar 60 cm long');
+  expect(svg).toContain('The brass (500 g) hangs 15 cm left of the pivot.');
+  expect(svg).toContain(
+    'The pull goes down 25 cm right of the pivot, through a scale that hangs upside down.',
+  );
+});
+
+test('every element of a drawing is closed and no number is lost', () => {
+  for (const table of sheet.tables)
+    for (const setup of table.setups) {
+      const svg = paintDrawing(setup.drawing, { ...options, load: setup.load });
+      expect(svg).not.toMatch(/NaN|Infinity|undefined|null/);
+      const open = [...svg.matchAll(/<([a-z]+)(?:\s[^>]*[^/])?>/g)].map((match) => match[1]);
+      const closed = [...svg.matchAll(/<\/([a-z]+)>/g)].map((match) => match[1]);
+      expect([...open].sort()).toEqual([...closed].sort());
+    }
+});
+
+test('a scale bar is a round length about as long as wished', () => {
+  fc.assert(
+    fc.property(fc.constantFrom(0.5, 1, 2, 2.5, 5, 8, 10, 20, 50), (reduction) => {
+      const length = scaleBarLength(reduction, 30);
+      expect((length * 1000) / reduction).toBeGreaterThan(11);
+      expect((length * 1000) / reduction).toBeLessThanOrEqual(30.1);
+      expect([1, 2, 5]).toContain(Number(length.toExponential(6).split('e')[0]));
+    }),
+    { seed: 7 },
+  );
+});
+
+test('hatching never leaves its outline', () => {
+  const coordinate = fc.double({ min: 0, max: 40, noNaN: true });
+  fc.assert(
+    fc.property(coordinate, coordinate, coordinate, coordinate, (a, b, c, d) => {
+      const [left, right, top, bottom] = [Math.min(a, b), Math.max(a, b), Math.min(c, d), Math.max(c, d)];
+      const outline: readonly Point[] = [
+        [left, top],
+        [right, top],
+        [right, bottom],
+        [left, bottom],
+      ];
+      const xy = numbersOf(/ d="([^"]*)"/.exec(hatching(outline, 1.3).svg)?.[1] ?? '');
+      xy.forEach((value, n) => {
+        const [low, high] = n % 2 === 0 ? [left, right] : [top, bottom];
+        expect(value).toBeGreaterThanOrEqual(low - 0.011);
+        expect(value).toBeLessThanOrEqual(high + 0.011);
+      });
+    }),
+    { seed: 11 },
+  );
+});
