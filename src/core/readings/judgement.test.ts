@@ -88,6 +88,9 @@ describe('a good reading', () => {
     const small = { kind: 'mass', mass: exactly(kilograms(0.01)) } as const;
     const setup = upright({}, { scale, load: small, hang: 'level' });
     expect(judged('on its stop', setup).verdict).toBe('good');
+    expect(judged('0', setup).verdict).toBe('good');
+    // Zeroed as it lies, it would show its 10 g.
+    expect(verdict('0.1', setup)).toEqual(['look again', 'scale.zero-set-in-place']);
     expect(judged('on its stop', upright()).verdict).toBe('look again');
   });
 });

@@ -67,8 +67,10 @@ function verdictOf(
   good: GoodRange | null,
 ): Judgement['verdict'] {
   if (causes[0]?.kind !== 'good') return 'look again';
+  // No range: the pointer rests on its stop, and so it was written.
+  if (good === null) return 'good';
   const slack = 1e-9 * Math.abs(value);
-  return good !== null && value >= good.from - slack && value <= good.to + slack ? 'good' : 'a little off';
+  return value >= good.from - slack && value <= good.to + slack ? 'good' : 'a little off';
 }
 
 /** Bayes over good, each mistake and "unexplained", in the measure d(ln number) so that units compare. */
