@@ -5,7 +5,7 @@ import { readKitFile } from '../../src/core/files/kit-file.ts';
 import { locate } from '../../src/core/files/locate.ts';
 import type { SourceFile } from '../../src/core/files/source-text.ts';
 import { readVisitFile } from '../../src/core/files/visit-file.ts';
-import { prepare } from '../../src/core/prepare.ts';
+import { type PreparationFiles, prepare } from '../../src/core/prepare.ts';
 import { vocabulary } from '../../src/core/words.ts';
 import { diagnosticSentences } from '../../src/documents/sentences/en/diagnostics.ts';
 import { fillIn, hasSentence, sentence as sentenceOf } from '../../src/documents/sentences/sentence.ts';
@@ -24,11 +24,12 @@ export function findingsOf(name: string): Findings {
   if (name.endsWith('.activity.yaml')) return said([readActivityFile(file(name), vocabulary)]);
   const { visit, diagnostics, source } = readVisitFile(file(name));
   if (visit === null || !exists(visit.kit) || !exists(visit.activity)) return said([{ diagnostics, source }]);
-  const prepared = prepare({
-    kit: file(visit.kit),
-    activity: file(visit.activity),
-    visit: file(name),
-  });
+  return messagesOf({ kit: file(visit.kit), activity: file(visit.activity), visit: file(name) });
+}
+
+/** Everything that is said about three files that belong together. */
+export function messagesOf(files: PreparationFiles): Findings {
+  const prepared = prepare(files);
   return saidOf(prepared.sources, prepared.diagnostics);
 }
 

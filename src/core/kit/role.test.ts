@@ -53,6 +53,13 @@ describe('a part in a role', () => {
     expect(marks(candidates(parts, role('spring scale', 'to', 6), ['lever']).best)).toEqual(['long']);
   });
 
+  it('is the longer scale that is kept for this machine, where none has just the range', () => {
+    const kept = { ...scale('kept', 20), fits: ['lever'] };
+    expect(
+      marks(candidates([scale('any', 10), kept], role('spring scale', 'to', 5), ['lever']).best),
+    ).toEqual(['kept']);
+  });
+
   it('is not a spare, and not kept for another machine; one kept for this machine goes first', () => {
     const parts = [
       weight('any', 0.2),

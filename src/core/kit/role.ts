@@ -63,9 +63,10 @@ export function candidates(
       !part.isSpare &&
       (part.fits === null || part.fits.some((name) => machines.includes(name))),
   );
-  const exact = ofKind.filter((part) => fitOf(part, role) === 'exact');
+  const fitting = (fit: Fit) => ofKind.filter((part) => fitOf(part, role) === fit);
+  const exact = fitting('exact');
+  const among = exact.length > 0 ? exact : fitting('enough');
   // A part that the kit keeps for this machine goes before one that fits any.
-  const kept = exact.filter((part) => part.fits !== null);
-  if (kept.length === 1) return { best: kept, ofKind };
-  return { best: exact.length > 0 ? exact : ofKind.filter((part) => fitOf(part, role) === 'enough'), ofKind };
+  const kept = among.filter((part) => part.fits !== null);
+  return { best: kept.length > 0 ? kept : among, ofKind };
 }
