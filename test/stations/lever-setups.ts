@@ -4,7 +4,7 @@ import type { Lever } from '../../src/core/machines/lever/station.ts';
 import { kilograms, metresPerSecondSquared } from '../../src/core/quantities/brands.ts';
 import type { WayOfReading } from '../../src/core/setups/prediction.ts';
 import type { Setup } from '../../src/core/setups/setup.ts';
-import { type Measured, measured, times } from '../../src/core/uncertainty/measured.ts';
+import { exactly, type Measured, measured, times } from '../../src/core/uncertainty/measured.ts';
 import { leverStation } from './lever.ts';
 import { scaleOf, setupOf } from './setup.ts';
 
@@ -94,7 +94,7 @@ export function leverSetup(said: LeverSetup, changes: Changes = {}): Setup {
     inputs: {
       ...bareScale.inputs,
       mass,
-      movingMass: times<typeof mass.value>(mass, said.movingShare),
+      moving: { part: times<typeof mass.value>(mass, said.movingShare), spring: exactly(kilograms(0)) },
       accuracy: doubtful('scale/accuracy', bareScale.inputs.accuracy.value, said.accuracy / Math.sqrt(3)),
       tubeFriction: doubtful('scale/tube friction', said.tubeFriction as typeof bareScale.range),
     },

@@ -87,6 +87,7 @@ export function setupOf<S extends Station>(
     station,
     load: { kind: 'mass', mass: exactly(kilograms(0.2)) },
     gravity: STANDARD,
+    gravityWorking: [],
     watched: 'pull',
     way: 'raise',
     scale: scaleOf(),
