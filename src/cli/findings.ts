@@ -1,35 +1,20 @@
-import { type Diagnostic, type Facts, isError } from '../core/diagnostics/diagnostic.ts';
-import { locate } from '../core/files/locate.ts';
+import { type Diagnostic, isError } from '../core/diagnostics/diagnostic.ts';
 import type { SourceFile } from '../core/files/source-text.ts';
-import { diagnosticSentence } from '../documents/sentences/diagnostic-sentence.ts';
-import { fillIn, hasSentence, sentence } from '../documents/sentences/sentence.ts';
-import { renderDiagnostic } from '../documents/text/diagnostic-text.ts';
+import { findingsText } from '../documents/text/findings-text.ts';
 import type { Terminal } from './command.ts';
 
-/** All findings of the files at once, errors first in the order of the files; then how many. */
+/** All findings of the files at once, then how many. */
 export function tellFindings(
   terminal: Terminal,
   sources: readonly SourceFile[],
   diagnostics: readonly Diagnostic[],
 ): void {
-  for (const diagnostic of diagnostics) {
-    const text = renderDiagnostic(
-      diagnostic,
-      locate(sources, diagnostic.at),
-      diagnosticSentence('en', diagnostic.code),
-      (template, facts) => fillIn('en', template, withReason(facts)),
-    );
+  for (const text of findingsText('en', sources, diagnostics)) {
     const [head = '', ...rest] = text.split('\n');
-    terminal.tell([terminal.strong(head), ...rest, ''].join('\n'));
+    terminal.tell([terminal.strong(head), ...rest, '', ''].join('\n'));
   }
   if (diagnostics.length > 0) terminal.tell(countOf(diagnostics));
 }
-
-/** A reason travels as the key of its sentence. */
-const withReason = (facts: Facts): Facts =>
-  typeof facts.because === 'string' && hasSentence('en', facts.because)
-    ? { ...facts, reason: sentence('en', facts.because, facts) }
-    : facts;
 
 /** Something has to be put right before the key can be trusted. */
 export const hasErrors = ({ diagnostics }: { readonly diagnostics: readonly Diagnostic[] }): boolean =>

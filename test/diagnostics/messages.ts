@@ -1,15 +1,12 @@
 import { existsSync, readFileSync } from 'node:fs';
-import type { Diagnostic, Facts } from '../../src/core/diagnostics/diagnostic.ts';
+import type { Diagnostic } from '../../src/core/diagnostics/diagnostic.ts';
 import { readActivityFile } from '../../src/core/files/activity-file.ts';
 import { readKitFile } from '../../src/core/files/kit-file.ts';
-import { locate } from '../../src/core/files/locate.ts';
 import type { SourceFile } from '../../src/core/files/source-text.ts';
 import { readVisitFile } from '../../src/core/files/visit-file.ts';
 import { type PreparationFiles, prepare } from '../../src/core/prepare.ts';
 import { vocabulary } from '../../src/core/words.ts';
-import { diagnosticSentences } from '../../src/documents/sentences/en/diagnostics.ts';
-import { fillIn, hasSentence, sentence as sentenceOf } from '../../src/documents/sentences/sentence.ts';
-import { renderDiagnostic } from '../../src/documents/text/diagnostic-text.ts';
+import { findingsText } from '../../src/documents/text/findings-text.ts';
 
 const folder = new URL('./spoilt/', import.meta.url);
 
@@ -41,22 +38,10 @@ const said = (
     read.flatMap(({ diagnostics }) => diagnostics),
   );
 
-function saidOf(sources: readonly SourceFile[], diagnostics: readonly Diagnostic[]): Findings {
-  const messages = diagnostics.map((diagnostic) => {
-    const sentence = diagnosticSentences[diagnostic.code];
-    if (sentence === undefined) throw new RangeError(`no message for "${diagnostic.code}"`);
-    return renderDiagnostic(diagnostic, locate(sources, diagnostic.at), sentence, (template, facts) =>
-      fillIn('en', template, withReason(facts)),
-    );
-  });
-  return { diagnostics, text: `${messages.join('\n\n')}\n` };
-}
-
-/** A reason travels as the key of its sentence. */
-const withReason = (facts: Facts): Facts =>
-  typeof facts.because === 'string' && hasSentence('en', facts.because)
-    ? { ...facts, reason: sentenceOf('en', facts.because, facts) }
-    : facts;
+const saidOf = (sources: readonly SourceFile[], diagnostics: readonly Diagnostic[]): Findings => ({
+  diagnostics,
+  text: `${findingsText('en', sources, diagnostics).join('\n\n')}\n`,
+});
 
 const file = (name: string) => ({ name, text: readFileSync(new URL(name, folder), 'utf8') });
 const exists = (name: string) => name !== '' && existsSync(new URL(name, folder));

@@ -15,7 +15,7 @@ export const schema: Command = {
     const kind = KINDS.find((each) => each === files[0]);
     if (kind === undefined || files.length > 1)
       throw new UsageFault('say which schema: kit, activity or visit');
-    terminal.print(schemaJson(kind, vocabulary));
+    terminal.print(schemaJson('en', kind, vocabulary));
     return EXIT.done;
   },
 };

@@ -1,0 +1,37 @@
+import type { Diagnostic, Facts } from '../../core/diagnostics/diagnostic.ts';
+import { type Located, locate } from '../../core/files/locate.ts';
+import type { SourceFile } from '../../core/files/source-text.ts';
+import { diagnosticSentence } from '../sentences/diagnostic-sentence.ts';
+import type { Language } from '../sentences/language.ts';
+import { fillIn, hasSentence, sentence } from '../sentences/sentence.ts';
+import { renderDiagnostic } from './diagnostic-text.ts';
+
+/** All findings as a person reads them: in the order of the files, and in each from top to bottom. */
+export function findingsText(
+  language: Language,
+  sources: readonly SourceFile[],
+  diagnostics: readonly Diagnostic[],
+): readonly string[] {
+  return diagnostics
+    .map((diagnostic) => ({ diagnostic, located: locate(sources, diagnostic.at) }))
+    .sort((a, b) => inOrder(sources, a.located, b.located))
+    .map(({ diagnostic, located }) =>
+      renderDiagnostic(
+        diagnostic,
+        located,
+        diagnosticSentence(language, diagnostic.code),
+        (template, facts) => fillIn(language, template, withReason(language, facts)),
+      ),
+    );
+}
+
+function inOrder(sources: readonly SourceFile[], a: Located | null, b: Located | null): number {
+  const fileOf = (each: Located | null): number => sources.findIndex(({ name }) => name === each?.file);
+  return fileOf(a) - fileOf(b) || (a?.line ?? 0) - (b?.line ?? 0) || (a?.column ?? 0) - (b?.column ?? 0);
+}
+
+/** A reason travels as the key of its sentence. */
+const withReason = (language: Language, facts: Facts): Facts =>
+  typeof facts.because === 'string' && hasSentence(language, facts.because)
+    ? { ...facts, reason: sentence(language, facts.because, facts) }
+    : facts;
