@@ -1,6 +1,6 @@
 import type { Point, Role } from '../../core/description/drawing.ts';
 import { hatching } from './hatching.ts';
-import { circle, type Ink, path, together, words } from './ink.ts';
+import { type Box, circle, type Ink, overlap, path, together, words } from './ink.ts';
 
 /** Bodies that stand fast are hatched lightly; those that move or are looked at stay blank. */
 const HATCHED: ReadonlySet<Role> = new Set(['frame']);
@@ -59,7 +59,12 @@ export function holeInk({ centre, radius, used }: Hole): Ink {
  * Numbers above the holes (beside them where they stand in a column), all of them where there is room, else every second, fifth or tenth; those
  * in use always, in bold. Below the bar where something stands over it.
  */
-export function holeNumbers(holes: readonly Hole[], above: number, busy: readonly Point[]): readonly Ink[] {
+export function holeNumbers(
+  holes: readonly Hole[],
+  above: number,
+  busy: readonly Point[],
+  scales: readonly Box[],
+): readonly Ink[] {
   const numbered = holes.filter((hole) => hole.number !== null);
   const spacing = Math.min(
     ...numbered.slice(1).map((hole, n) => {
@@ -70,6 +75,9 @@ export function holeNumbers(holes: readonly Hole[], above: number, busy: readonl
   const isColumn = numbered.length > 1 && Math.abs(xOf(numbered[1]) - xOf(numbered[0])) < 0.1;
   const least = isColumn ? 3.3 : 5.2;
   const every = [1, 2, 5, 10].find((step) => spacing * step >= least) ?? 20;
+  /** A number that nobody needs gives way to a scale that lies over it. */
+  const clear = (used: boolean, ink: Ink): readonly Ink[] =>
+    used || !scales.some((box) => overlap(ink.box, box)) ? [ink] : [];
   const usedNumbers = numbered.filter((hole) => hole.used).map((hole) => hole.number ?? 0);
   return numbered
     .filter((hole) => {
@@ -78,13 +86,16 @@ export function holeNumbers(holes: readonly Hole[], above: number, busy: readonl
       const isCrowded = usedNumbers.some((each) => Math.abs(each - number) * spacing < least);
       return number % every === 0 && !isCrowded;
     })
-    .map(({ centre: [x, y], number, used }) => {
+    .flatMap(({ centre: [x, y], number, used }) => {
       const weight = used ? { bold: true as const } : {};
       if (isColumn)
-        return words([x + 2, y + 1], String(number), { size: 'small', anchor: 'start', ...weight });
+        return clear(
+          used,
+          words([x + 2, y + 1], String(number), { size: 'small', anchor: 'start', ...weight }),
+        );
       const isBusy = busy.some(([left]) => Math.abs(left - x) < 4);
       const baseline = isBusy ? y + above + 2.2 : y - above;
-      return words([x, baseline], String(number), { size: 'small', ...weight });
+      return clear(used, words([x, baseline], String(number), { size: 'small', ...weight }));
     });
 }
 

@@ -1,10 +1,10 @@
 /**
  * Scales of a drawing: one unit on paper for so many in the world. 1, 2, 5 and their tens are those
- * of ISO 5455; 2.5, 4, 6, 8 and 15 stand between them where an apparatus would else come out too small (common
+ * of ISO 5455; 2.5, 4, 6, 8, 12 and 15 stand between them where an apparatus would else come out too small (common
  * workshop practice, no source).
  */
 export const DRAWING_SCALES = [
-  0.1, 0.2, 0.5, 1, 2, 2.5, 4, 5, 6, 8, 10, 15, 20, 25, 40, 50, 100, 200, 500, 1000,
+  0.1, 0.2, 0.5, 1, 2, 2.5, 4, 5, 6, 8, 10, 12, 15, 20, 25, 40, 50, 100, 200, 500, 1000,
 ] as const;
 
 /**

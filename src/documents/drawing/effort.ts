@@ -1,7 +1,7 @@
 import type { Point, Shape } from '../../core/description/drawing.ts';
 import type { Language } from '../sentences/language.ts';
 import { sentence } from '../sentences/sentence.ts';
-import { type Box, type Ink, path, together } from './ink.ts';
+import { type Box, type Ink, overlap, path, together } from './ink.ts';
 import { handInk, PLAIN_ARROW, scaleInk } from './spring-scale.ts';
 
 type Effort = Extract<Shape, { shape: 'effort' }>;
@@ -29,9 +29,6 @@ export function effortInk(
   );
   return clear ?? withLine(shape, on, 0, options);
 }
-
-const overlap = (a: Box, b: Box): boolean =>
-  a.left < b.right - 0.5 && a.right > b.left + 0.5 && a.top < b.bottom - 0.5 && a.bottom > b.top + 0.5;
 
 /** Scale and arrow in the line of pull, so many millimetres of line beyond the place of the hook. */
 function withLine(shape: Effort, on: (point: Point) => Point, line: number, options: EffortOptions): Ink {

@@ -123,6 +123,10 @@ export const joined = (a: Box, b: Box): Box => ({
   bottom: Math.max(a.bottom, b.bottom),
 });
 
+/** Whether two boxes share more than an edge. */
+export const overlap = (a: Box, b: Box): boolean =>
+  a.left < b.right - 0.5 && a.right > b.left + 0.5 && a.top < b.bottom - 0.5 && a.bottom > b.top + 0.5;
+
 export const boxOf = (points: readonly Point[]): Box =>
   points.reduce((box, [x, y]) => joined(box, { left: x, top: y, right: x, bottom: y }), NOTHING);
 

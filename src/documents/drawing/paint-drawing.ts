@@ -72,6 +72,8 @@ function apparatusSize(drawing: Drawing): number {
         return shape.outline;
       case 'line':
         return shape.path;
+      case 'ground':
+        return [shape.from, shape.to];
       case 'wheel':
         return [
           [shape.centre[0] - shape.radius, shape.centre[1] - shape.radius],
@@ -94,6 +96,7 @@ function drawingInk(drawing: Drawing, reduction: number, options: DrawingOptions
   const measures: Measure[] = [];
   const lettering: Ink[] = [];
   const loads: Box[] = [];
+  const scales: Box[] = [];
   for (const shape of drawing.shapes) {
     if (shape.shape === 'measure')
       measures.push({
@@ -107,10 +110,11 @@ function drawingInk(drawing: Drawing, reduction: number, options: DrawingOptions
       if (shape.shape === 'hole') holes.push(holeOf(shape, on, perMetre));
       const ink = shapeInk(shape, on, perMetre, loads, options);
       if (shape.shape === 'load') loads.push(ink.box);
+      if (shape.shape === 'effort') scales.push(ink.box);
       apparatus.push(ink);
     }
   }
-  const numbers = holeNumbers(holes, aboveHoles(drawing, perMetre), busyAbove(drawing, on));
+  const numbers = holeNumbers(holes, aboveHoles(drawing, perMetre), busyAbove(drawing, on), scales);
   const drawn = [...apparatus, ...numbers, ...lettering];
   const all = [
     ...drawn,

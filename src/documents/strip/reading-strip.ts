@@ -3,6 +3,7 @@ import { nearestGraduation } from '../../core/instruments/graduations.ts';
 import { hatching } from '../drawing/hatching.ts';
 import { type Ink, path, together, words } from '../drawing/ink.ts';
 import { svgSheet } from '../drawing/svg-sheet.ts';
+import { trimmed } from '../printing/quantity-text.ts';
 import { markText, unitLabel } from '../printing/reading-text.ts';
 import { type Language, languagePack } from '../sentences/language.ts';
 import { sentence } from '../sentences/sentence.ts';
@@ -103,7 +104,7 @@ function markInks(strip: Strip, options: StripOptions): readonly Ink[] {
       rank === 'numbered' ? 'cord' : 'thin',
     );
     if (rank !== 'numbered') return [line];
-    const plain = markText(strip.graduations, si, decimal).replace(/[.,]0+$/, '');
+    const plain = trimmed(markText(strip.graduations, si, decimal));
     return [line, words([at, long + 3.2], plain, { size: 'small' })];
   });
 }
