@@ -14,10 +14,13 @@ export const atShifted =
     return part === undefined ? value.value : ((value.value + part.slope * shift) as Q);
   };
 
+/** Slopes are taken over this share of an unknown's standard uncertainty: the tangent, but for rounding. */
+const STEP = 1e-3;
+
 /**
  * A law, evaluated at its best value, with the share of every unknown: the linear law of JCGM 100
- * (5.1.2) with each product "sensitivity times standard uncertainty" found by moving that unknown
- * by ± its own standard uncertainty (JCGM 100, 5.1.3, note 2). `null` where the law has no number.
+ * (5.1.2, 5.1.3), each slope taken between two points close beside the best value. `null` where the
+ * law has no number.
  *
  * @example
  * import { exactly } from './measured.ts';
@@ -32,10 +35,11 @@ export function propagate<Q extends number>(
   if (value === null) return null;
   const parts: Part[] = [];
   for (const unknown of unknownsOf(inputs)) {
-    if (unknown.u === 0) continue;
-    const above = law(atShifted(unknown.id, unknown.u));
-    const below = law(atShifted(unknown.id, -unknown.u));
-    const slope = slopeOf(value, above, below, unknown.u);
+    const step = unknown.u * STEP;
+    if (step === 0) continue;
+    const above = law(atShifted(unknown.id, step));
+    const below = law(atShifted(unknown.id, -step));
+    const slope = slopeOf(value, above, below, step);
     if (slope !== 0) parts.push({ unknown, slope });
   }
   return { value, parts };
@@ -50,9 +54,9 @@ export function unknownsOf(inputs: readonly Measured[]): readonly Unknown[] {
 }
 
 /** Where the law ends on one side, the other side alone is used. */
-function slopeOf(value: number, above: number | null, below: number | null, u: number): number {
-  if (above !== null && below !== null) return (above - below) / (2 * u);
-  if (above !== null) return (above - value) / u;
-  if (below !== null) return (value - below) / u;
+function slopeOf(value: number, above: number | null, below: number | null, step: number): number {
+  if (above !== null && below !== null) return (above - below) / (2 * step);
+  if (above !== null) return (above - value) / step;
+  if (below !== null) return (value - below) / step;
   return 0;
 }
