@@ -5,7 +5,15 @@ import type { Prepared, PreparedSetup, PreparedTable } from '../core/prepare.ts'
 import type { Hang, Setup } from '../core/setups/setup.ts';
 import { shiftOf } from '../core/setups/shown.ts';
 import { atBest } from '../core/uncertainty/propagate.ts';
-import type { HangSheet, LoadSheet, ScaleSheet, SetupSheet, Sheet, TableSheet } from './pages/sheet.ts';
+import type {
+  FigureSheet,
+  HangSheet,
+  LoadSheet,
+  ScaleSheet,
+  SetupSheet,
+  Sheet,
+  TableSheet,
+} from './pages/sheet.ts';
 
 /** From what core prepared to what pages print: drawings, steps and cautions beside each prediction. */
 export function sheetOf(prepared: Prepared): Sheet {
@@ -27,7 +35,7 @@ const tableSheet = (table: PreparedTable): TableSheet => ({
 function setupSheet({ setup, prediction, load, shows }: PreparedSetup): SetupSheet {
   return {
     mark: setup.mark,
-    drawing: drawingOf(setup, load, Math.max(0, prediction.pull?.value ?? 0)),
+    figures: figuresOf(setup, load, Math.max(0, prediction.pull?.value ?? 0)),
     steps: setup.machine.steps(setup.station),
     cautions: setup.machine.cautions(setup.station),
     prediction,
@@ -38,11 +46,21 @@ function setupSheet({ setup, prediction, load, shows }: PreparedSetup): SetupShe
   };
 }
 
-/** The machine's geometry, with the load's own name and the pull as long as it is strong. */
-function drawingOf(setup: Setup, load: Part | null, pull: number): Drawing {
-  const { shapes } = setup.machine.drawing(setup.station, atBest);
+/** The machine's geometry, in one picture or in one a stage. */
+function figuresOf(setup: Setup, load: Part | null, pull: number): readonly FigureSheet[] {
+  const { machine, station } = setup;
+  const several = machine.figures?.(station, atBest) ?? [
+    { title: null, drawing: machine.drawing(station, atBest) },
+  ];
+  return several.map(({ title, drawing }) => ({ title, drawing: named(drawing, setup, load, pull) }));
+}
+
+/** With the load's own name and the pull as long as it is strong. */
+function named(drawing: Drawing, setup: Setup, load: Part | null, pull: number): Drawing {
+  const { shapes } = drawing;
   const hang = typeof setup.hang === 'object' ? null : setup.hang;
   return {
+    ...drawing,
     shapes: shapes.map((shape) => {
       if (shape.shape === 'effort')
         return { ...shape, newtons: pull, ...(hang === null ? {} : { scale: hang }) };

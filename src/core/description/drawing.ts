@@ -4,6 +4,14 @@
  */
 export interface Drawing {
   readonly shapes: readonly Shape[];
+  /** Sizes that nobody stated: the picture shows how things go together and bears no scale. */
+  readonly isSketch?: true;
+}
+
+/** One of several pictures of a setup, with a sentence key for its heading. */
+export interface Figure {
+  readonly title: { readonly key: string; readonly facts: Readonly<Record<string, string | number>> };
+  readonly drawing: Drawing;
 }
 
 export type Point = readonly [x: number, y: number];
@@ -53,6 +61,14 @@ export type Shape =
       readonly direction: number;
       readonly newtons: number;
       readonly scale: ScaleHang;
+    }
+  /** Where the line to another picture leaves this one, with a sentence that names where it goes. */
+  | {
+      readonly shape: 'link';
+      readonly from: Point;
+      readonly direction: number;
+      readonly key: string;
+      readonly facts: Readonly<Record<string, string | number>>;
     }
   /** A dimension as on a workshop drawing, measured between two points. */
   | {

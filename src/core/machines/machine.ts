@@ -1,4 +1,4 @@
-import type { Drawing } from '../description/drawing.ts';
+import type { Drawing, Figure } from '../description/drawing.ts';
 import type { Fields, Filled } from '../description/fields.ts';
 import type { NotDefined } from '../description/not-defined.ts';
 import type { Part, PartKind } from '../description/part.ts';
@@ -72,6 +72,8 @@ export interface Machine<S extends Station = Station> {
   readonly steps: (station: S) => readonly Step[];
   readonly cautions: (station: S) => readonly Caution[];
   readonly drawing: (station: S, at: At) => Drawing;
+  /** Where one picture can't show it: several, each drawn to its own scale. */
+  readonly figures?: (station: S, at: At) => readonly Figure[];
   /** What the real machine has and the schoolbook leaves out, as sentence keys with facts, largest first is not needed. */
   readonly differences: (station: S, at: At) => readonly { readonly key: string; readonly facts: Facts }[];
 }

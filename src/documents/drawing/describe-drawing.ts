@@ -74,6 +74,13 @@ function shapeText(shape: Shape, origin: Point | null, { language, load }: Descr
           hangs: sentence(language, `hangs.${shape.scale}`),
         }),
       ];
+    case 'link':
+      return [
+        sentence(language, 'drawing.desc.link', {
+          place: placeText(language, shape.from, origin),
+          what: sentence(language, shape.key, shape.facts),
+        }),
+      ];
     case 'angle':
       return [
         sentence(language, 'drawing.desc.angle', {

@@ -81,7 +81,7 @@ export interface Lettering {
 export function words([x, y]: Point, text: string, lettering: Lettering = {}): Ink {
   const { size = 'normal', anchor = 'middle', turn = 0, bold } = lettering;
   const height = LETTERING[size];
-  const width = lettersWidth(text, height);
+  const width = lettersWidth(text, height, bold === true);
   const left = anchor === 'start' ? 0 : anchor === 'end' ? -width : -width / 2;
   const corners: readonly Point[] = [
     [left, -0.75 * height],
@@ -107,8 +107,18 @@ export function words([x, y]: Point, text: string, lettering: Lettering = {}): I
   };
 }
 
-/** Letters of a plain sans serif are a little over half as wide as high, capitals and digits included. */
-export const lettersWidth = (text: string, height: number): number => [...text].length * height * 0.54;
+/**
+ * Width of a line of letters, as shares of their size: a little more than the widest of the sans serifs
+ * that a page may be given, so that nothing is cut off whichever it is (common practice, no source).
+ */
+export const lettersWidth = (text: string, height: number, bold = false): number =>
+  [...text].reduce((sum, letter) => sum + letterWidth(letter), 0) * height * (bold ? 1.08 : 1);
+
+function letterWidth(letter: string): number {
+  if (/[mwMW@%]/.test(letter)) return 0.92;
+  if (/[iljtfrI.,:;'()| ]/.test(letter)) return 0.38;
+  return /[A-Z]/.test(letter) ? 0.7 : 0.62;
+}
 
 export const together = (inks: readonly Ink[]): Ink => ({
   svg: inks.map((ink) => ink.svg).join(''),

@@ -9,7 +9,7 @@ const LEAST_WIDTH = 14;
 export function loadInk([x, y]: Point, name: string, written: string): Ink {
   const top = y + HOOK;
   const text = written === '' ? name : written;
-  const half = Math.max(LEAST_WIDTH, lettersWidth(text, LETTERING.normal) + 4) / 2;
+  const half = Math.max(LEAST_WIDTH, lettersWidth(text, LETTERING.normal, true) + 4) / 2;
   const hook = curve(
     `M${mm(x - 1.3)} ${mm(y + 0.9)}A1.5 1.5 0 1 1 ${mm(x)} ${mm(y + 2.2)}V${mm(top)}`,
     [

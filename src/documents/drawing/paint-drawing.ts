@@ -8,6 +8,7 @@ import { angleInk, dimensionInks } from './dimensions.ts';
 import { DRAWING_SCALES, scaleBarLength, scaleText } from './drawing-scale.ts';
 import { type EffortOptions, effortInk } from './effort.ts';
 import { type Box, boxOf, type Ink, path, together, words } from './ink.ts';
+import { linkInk } from './link.ts';
 import { loadInk } from './load-block.ts';
 import { groundInk, pivotInk } from './supports.ts';
 import { svgSheet } from './svg-sheet.ts';
@@ -31,10 +32,13 @@ const MARGIN = 2;
 export function paintDrawing(drawing: Drawing, options: DrawingOptions): string {
   const { language, what } = options;
   const { ink, reduction } = fittingInk(drawing, options);
-  const full = together([ink, scaleBar(ink.box, reduction, options)]);
-  return svgSheet(full, MARGIN, {
+  const isSketch = drawing.isSketch === true;
+  const foot = isSketch ? sketchNote(ink.box, options) : scaleBar(ink.box, reduction, options);
+  return svgSheet(together([ink, foot]), MARGIN, {
     name: what,
-    title: sentence(language, 'drawing.title', { what, scale: scaleText(reduction) }),
+    title: isSketch
+      ? sentence(language, 'drawing.title.sketch', { what })
+      : sentence(language, 'drawing.title', { what, scale: scaleText(reduction) }),
     description: describeDrawing(drawing, options),
   });
 }
@@ -121,6 +125,7 @@ function drawingInk(drawing: Drawing, reduction: number, options: DrawingOptions
     ...dimensionInks(
       measures,
       drawn.map((ink) => ink.box),
+      lettering.map((ink) => ink.box),
     ),
   ];
   return together(all.filter((ink) => ink.svg !== '' || ink.letters !== undefined));
@@ -166,6 +171,8 @@ function shapeInk(
         loadText(load, shape.mass),
       );
     }
+    case 'link':
+      return linkInk(on(shape.from), shape.direction, sentence(language, shape.key, shape.facts));
     case 'effort':
       return effortInk(shape, on, loads, options);
     case 'angle':
@@ -205,6 +212,10 @@ function aboveHoles(drawing: Drawing, perMetre: number): number {
   if (first === undefined || last === undefined) return 2.4;
   return (Math.hypot(last[0] - first[0], last[1] - first[1]) * perMetre) / 2 + 1.5;
 }
+
+/** Where sizes are nobody's, no bar pretends to measure them. */
+const sketchNote = ({ left, bottom }: Box, { language }: DrawingOptions): Ink =>
+  words([left, bottom + 6.5], sentence(language, 'drawing.sketch'), { size: 'small', anchor: 'start' });
 
 /** A bar of a round length with the scale beside it: it stays true when the drawing is printed smaller. */
 function scaleBar(box: Box, reduction: number, options: DrawingOptions): Ink {

@@ -51,6 +51,7 @@ export const TABLE_STYLE = `
 .setup .work{display:grid;grid-template-columns:minmax(0,30rem) minmax(15rem,1fr);gap:1rem 2rem;align-items:start}
 .setup figure{background:var(--sheet);--paper:var(--sheet);border:1px solid var(--rule);padding:.6rem}
 .setup figure svg{margin:0 auto}
+.setup figure svg+h3{margin-top:1rem}
 figcaption{color:var(--soft);font-size:.82rem;margin-top:.35rem}
 .steps{list-style:none;counter-reset:step}
 .steps li{counter-increment:step;position:relative;padding:.28rem 0 .28rem 2.5rem;font-size:1.12rem;min-height:2.1rem}

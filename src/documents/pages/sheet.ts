@@ -1,4 +1,4 @@
-import type { Drawing } from '../../core/description/drawing.ts';
+import type { Figure } from '../../core/description/drawing.ts';
 import type { Caution, Step } from '../../core/description/step.ts';
 import type { Graduations } from '../../core/instruments/graduations.ts';
 import type { Prediction } from '../../core/setups/prediction.ts';
@@ -23,7 +23,8 @@ export interface TableSheet {
 /** One setup as it is built, pulled and read; `prediction` is printed on keys, never on a pupil's page. */
 export interface SetupSheet {
   readonly mark: string;
-  readonly drawing: Drawing;
+  /** One picture, or one for each stage; a heading only where there are several. */
+  readonly figures: readonly FigureSheet[];
   readonly steps: readonly Step[];
   readonly cautions: readonly Caution[];
   readonly prediction: Prediction;
@@ -32,6 +33,11 @@ export interface SetupSheet {
   /** Mark of the setup that this one is compared with, and what the two show side by side. */
   readonly partner: string | null;
   readonly shows: string | null;
+}
+
+export interface FigureSheet {
+  readonly title: Figure['title'] | null;
+  readonly drawing: Figure['drawing'];
 }
 
 export interface LoadSheet {

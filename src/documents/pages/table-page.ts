@@ -2,6 +2,7 @@ import type { Caution } from '../../core/description/step.ts';
 import { cautionRow } from '../../core/sources/cautions.ts';
 import { paintDrawing } from '../drawing/paint-drawing.ts';
 import { element, escapeText } from '../markup.ts';
+import { trimmed } from '../printing/quantity-text.ts';
 import { markText, unitLabel } from '../printing/reading-text.ts';
 import { hangInstruction, zeroInstruction } from '../sentences/hang-words.ts';
 import type { Language } from '../sentences/language.ts';
@@ -16,6 +17,8 @@ import type { ScaleSheet, SetupSheet, Sheet, TableSheet } from './sheet.ts';
 const READINGS = 3;
 /** Room for a drawing on paper, in millimetres: with the steps beside it on A4 and on Letter. */
 const DRAWING_ROOM = { width: 112, height: 84 };
+/** Of three pictures and more each is lower, so that a setup stays on one page. */
+const STAGE_HEIGHT = 62;
 const STRIP_LENGTH = 150;
 
 /**
@@ -81,13 +84,6 @@ function cautionSources(language: Language, table: TableSheet): string {
 function setupSection(language: Language, table: TableSheet, setup: SetupSheet): string {
   const say = (key: string, facts = {}) => sentence(language, key, facts);
   const heading = say('page.setup', { mark: setup.mark });
-  const drawing = paintDrawing(setup.drawing, {
-    language,
-    what: `${heading}: ${machineName(language, table.machine)}`,
-    ...DRAWING_ROOM,
-    load: setup.load,
-    scaleEnds: setup.scale === null ? null : scaleEnds(setup.scale),
-  });
   const steps = setup.steps.map((step) => `<li>${escapeText(sentence(language, step.key, step.facts))}</li>`);
   const compare =
     setup.partner === null ? '' : `<p>${escapeText(say('page.compare', { partner: setup.partner }))}</p>`;
@@ -96,11 +92,30 @@ function setupSection(language: Language, table: TableSheet, setup: SetupSheet):
     `<section class="setup" aria-labelledby="${id}">`,
     `<header><h2 id="${id}">${escapeText(heading)}</h2>${compare}</header>`,
     '<div class="work">',
-    `<figure>${drawing}<figcaption>${escapeText(say('drawing.signs'))}</figcaption></figure>`,
+    figureOf(language, table, setup),
     `<div><h3>${escapeText(say('page.do'))}</h3><ol class="steps">${steps.join('')}</ol>${reading(language, setup)}</div>`,
     '</div>',
     '</section>',
   ].join('\n');
+}
+
+/** The picture, or one for each stage under its heading; what is a sign and not to scale is said once. */
+function figureOf(language: Language, table: TableSheet, setup: SetupSheet): string {
+  const say = (key: string, facts = {}) => sentence(language, key, facts);
+  const heading = say('page.setup', { mark: setup.mark });
+  const pictures = setup.figures.map(({ title, drawing }) => {
+    const named = title === null ? machineName(language, table.machine) : say(title.key, title.facts);
+    const picture = paintDrawing(drawing, {
+      language,
+      what: `${heading}: ${named}`,
+      width: DRAWING_ROOM.width,
+      height: setup.figures.length > 2 ? STAGE_HEIGHT : DRAWING_ROOM.height,
+      load: setup.load,
+      scaleEnds: setup.scale === null ? null : scaleEnds(setup.scale),
+    });
+    return title === null ? picture : `<h3>${escapeText(named)}</h3>${picture}`;
+  });
+  return `<figure>${pictures.join('')}<figcaption>${escapeText(say('drawing.signs'))}</figcaption></figure>`;
 }
 
 /** How the scale is held and when it is read: the part that decides what it shows. */
@@ -130,7 +145,7 @@ const rangeWords = (scale: ScaleSheet): string =>
   `${scaleEnds(scale)[1]} ${unitLabel(scale.graduations.unit)}`;
 
 const scaleEnds = (scale: ScaleSheet): readonly [string, string] => {
-  const end = (si: number) => markText(scale.graduations, si).replace(/\.0+$/, '');
+  const end = (si: number) => trimmed(markText(scale.graduations, si));
   return [end(scale.stop), end(scale.range)];
 };
 

@@ -1,8 +1,9 @@
 import { radians } from '../../quantities/brands.ts';
 import type { Machine, Station, UsualMistake } from '../machine.ts';
 import { balanceCompound, type CompoundBalance, idealAdvantage, type MachineFor } from './compound.ts';
+import { drawing, figures } from './figures.ts';
 import { makeCompound } from './make.ts';
-import { cautions, differences, drawing, steps } from './paper.ts';
+import { cautions, differences, steps } from './paper.ts';
 import { type Compound, compoundOf } from './station.ts';
 
 /** More stages than stand on any table. */
@@ -45,6 +46,7 @@ export function compound(machines: readonly Machine[]): Machine<Compound> {
     steps: (station) => steps(station, machineFor),
     cautions: (station) => cautions(station, machineFor),
     drawing: (station, at) => drawing(station, at, machineFor),
+    figures: (station, at) => figures(station, at, machineFor),
     differences: (station, at) => differences(station, at, machineFor),
   };
 }

@@ -2,11 +2,16 @@ import type { Drawing, Point, Shape } from '../../description/drawing.ts';
 import type { At } from '../../uncertainty/propagate.ts';
 import { blocksAlongTheLine, type Tackle } from './station.ts';
 
-/** Sizes of the sketch, metres: blocks have no stated size, so this drawing shows the reeving only. */
-const BETWEEN_PARTS = 0.04;
+/**
+ * Sizes of the sketch, metres: blocks have no stated size, so this drawing shows the reeving only. Wide
+ * enough that the fall comes down in a column of its own, clear of the moving block and its load.
+ */
+const BETWEEN_PARTS = 0.08;
 const RADIUS = BETWEEN_PARTS / 2;
-const HEIGHT = 0.24;
-const GUIDE_OFF = 0.1;
+const HEIGHT = 0.3;
+const GUIDE_OFF = 0.16;
+/** Height of the hook on a fall that is hauled down, as a share of the whole. */
+const HOOKED_AT = 0.85;
 
 /**
  * The tackle with its sheaves side by side, so that every part of line can be counted. The moving
@@ -42,6 +47,7 @@ export function drawing(tackle: Tackle, at: At): Drawing {
   const reach = tackle.pull === 'up' && tackle.guides === 0 ? end[0] - RADIUS : width + spread;
   const tied: Point = upwards(0) ? [column(0), n === 1 ? 0 : -RADIUS] : [head(0)[0], ceiling];
   return {
+    isSketch: true,
     shapes: [
       {
         shape: 'ground',
@@ -77,7 +83,7 @@ function ledTo(tackle: Tackle, end: Point): { path: Point[]; from: Point; wheels
       const from: Point = [x + GUIDE_OFF, y + RADIUS];
       return { path: [[x - RADIUS, y + RADIUS], from], from, wheels: [] };
     }
-    const from: Point = tackle.pull === 'up' ? [x, y + RADIUS] : [x, y / 2];
+    const from: Point = tackle.pull === 'up' ? [x, y + RADIUS] : [x, HOOKED_AT * y];
     return { path: [end, from], from, wheels: [] };
   }
   // Coming down it turns under the guide pulley, coming up it turns over it.

@@ -1,6 +1,8 @@
 /** Words on drawings, and what a drawing says to someone who hears it read out. */
 export const drawings = {
   'drawing.title': '{what}, drawn to scale {scale}',
+  'drawing.title.sketch': '{what}, a sketch, not to scale',
+  'drawing.sketch': 'Not to scale: it shows how the line runs.',
   'drawing.scale': 'Scale {scale}',
   'drawing.scale-of-force': '{length} of arrow = {force}',
   'drawing.signs': 'Load, scale and hand are signs, not to scale.',
@@ -30,6 +32,7 @@ export const drawings = {
   'drawing.desc.bodies': 'Side view with {what}.',
   'drawing.desc.load': 'The {load} hangs {place}.',
   'drawing.desc.effort': 'The pull goes {direction} {place}, through a scale that hangs {hangs}.',
+  'drawing.desc.link': 'A cord leaves the picture {place}: {what}.',
   'drawing.desc.angle': 'An angle of {angle} is marked.',
   'drawing.desc.line': 'A line runs from part to part.',
   'drawing.desc.place.left': '{distance} left of the pivot',
