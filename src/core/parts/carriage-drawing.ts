@@ -6,7 +6,7 @@ import type { At } from '../uncertainty/propagate.ts';
 export const CARRIAGE_LENGTH = 0.12;
 const HEIGHT = 0.03;
 /** Room between the load and the word above it. */
-const ABOVE = 0.014;
+const ABOVE = 0.02;
 
 export interface DrawnCarriage {
   readonly shapes: readonly Shape[];

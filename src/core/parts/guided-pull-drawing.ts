@@ -8,7 +8,8 @@ const TAIL = 0.08;
 
 /**
  * The string from the hook to the scale. Towards a guide pulley it runs to above the board's end
- * (`reach` metres on along the plane); pulled by hand the scale follows at once.
+ * (`reach` metres on along the plane); pulled by hand it is as long, so that scale and hand stand clear
+ * of board and prop: the length of a string changes no force.
  */
 export function drawPull(
   pull: StringPull,
@@ -18,8 +19,13 @@ export function drawPull(
   reach: number,
 ): readonly Shape[] {
   const direction = directionOf(pull, at, plane);
-  if (pull.guide === null)
-    return [{ shape: 'effort', from: hook, direction, newtons: 0, scale: hangOf(pull, direction) }];
+  if (pull.guide === null) {
+    const end = step(hook, direction, Math.max(0, reach));
+    return [
+      { shape: 'line', path: [hook, end] },
+      { shape: 'effort', from: end, direction, newtons: 0, scale: hangOf(pull, direction) },
+    ];
+  }
   const run = pull.string === 'leans' ? reach : at(pull.inputs.readAt);
   const length = run / Math.cos(leanOf(pull, at));
   const toward = plane + leanOf(pull, at);

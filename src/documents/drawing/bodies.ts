@@ -74,6 +74,7 @@ export function holeNumbers(
   );
   const isColumn = numbered.length > 1 && Math.abs(xOf(numbered[1]) - xOf(numbered[0])) < 0.1;
   const least = isColumn ? 3.3 : 5.2;
+  const crowded = isColumn ? USED_BELOW + 1 : least;
   const every = [1, 2, 5, 10].find((step) => spacing * step >= least) ?? 20;
   /** A number that nobody needs gives way to a scale that lies over it. */
   const clear = (used: boolean, ink: Ink): readonly Ink[] =>
@@ -83,7 +84,7 @@ export function holeNumbers(
     .filter((hole) => {
       if (hole.used) return true;
       const number = hole.number ?? 0;
-      const isCrowded = usedNumbers.some((each) => Math.abs(each - number) * spacing < least);
+      const isCrowded = usedNumbers.some((each) => Math.abs(each - number) * spacing < crowded);
       return number % every === 0 && !isCrowded;
     })
     .flatMap(({ centre: [x, y], number, used }) => {
@@ -91,7 +92,12 @@ export function holeNumbers(
       if (isColumn)
         return clear(
           used,
-          words([x + 2, y + 1], String(number), { size: 'small', anchor: 'start', ...weight }),
+          // The board lies on the pin in use and runs on past it: that number stands below.
+          words([x + 2, used ? y + USED_BELOW : y + 1], String(number), {
+            size: 'small',
+            anchor: 'start',
+            ...weight,
+          }),
         );
       const isBusy = busy.some(([left]) => Math.abs(left - x) < 4);
       const baseline = isBusy ? y + above + 2.2 : y - above;
@@ -99,4 +105,5 @@ export function holeNumbers(
     });
 }
 
+const USED_BELOW = 4.6;
 const xOf = (hole: Hole | undefined): number => hole?.centre[0] ?? 0;

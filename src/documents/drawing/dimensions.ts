@@ -7,15 +7,22 @@ const ROW = 6.2;
 const FIRST = 4;
 const TICK = 1.1;
 const OVERSHOOT = 1.4;
+/** Least opening of an angle where its size is written between the legs. */
+const ROOM_IN_ANGLE = 6;
 /** Where along a slanted dimension its words stand, from the lower end. */
 const WORDS_AT = 0.64;
 
 /**
  * Dimensions as on a workshop drawing: extension lines, a narrow line with oblique ticks, the measure
  * above it. Level and upright ones are moved out beyond everything that is in their way (`obstacles`),
- * all level ones to the same side; slanted ones stand beside their line.
+ * all level ones to the same side; slanted ones stand beside their line, beyond what is written along
+ * it (`written`; the box of a slanted body would reach far beyond the body itself).
  */
-export function dimensionInks(measures: readonly Measure[], obstacles: readonly Box[]): readonly Ink[] {
+export function dimensionInks(
+  measures: readonly Measure[],
+  obstacles: readonly Box[],
+  written: readonly Box[] = [],
+): readonly Ink[] {
   const level = measures.filter(isLevel);
   const wished = level.reduce((sum, each) => sum + Math.sign(each.row || 1), 0) >= 0 ? -1 : 1;
   const side = clearerSide(level, obstacles, wished);
@@ -27,7 +34,7 @@ export function dimensionInks(measures: readonly Measure[], obstacles: readonly 
       return dimension(each, [each.from[0], y], [each.to[0], y], obstacles, side);
     }
     if (isUpright(each)) return uprightDimension(each, obstacles);
-    return slantedDimension(each);
+    return slantedDimension(each, written);
   });
 }
 
@@ -131,14 +138,26 @@ function uprightDimension(measure: Measure, obstacles: readonly Box[]): Ink {
   ]);
 }
 
-function slantedDimension(measure: Measure): Ink {
+function slantedDimension(measure: Measure, written: readonly Box[]): Ink {
   const { from, to } = measure;
   const along = Math.hypot(to[0] - from[0], to[1] - from[1]);
   let nx = -(to[1] - from[1]) / along;
   let ny = (to[0] - from[0]) / along;
   if (ny > 0) [nx, ny] = [-nx, -ny];
   const side = Math.sign(measure.row || 1);
-  const away = side * (FIRST + 2 + ROW * (Math.abs(measure.row || 1) - 1));
+  const corners = written.flatMap(({ left, top, right, bottom }): readonly Point[] => [
+    [left, top],
+    [right, top],
+    [left, bottom],
+    [right, bottom],
+  ]);
+  const inTheWay = corners.flatMap(([x, y]) => {
+    const [dx, dy] = [x - from[0], y - from[1]];
+    const share = (dx * (to[0] - from[0]) + dy * (to[1] - from[1])) / along ** 2;
+    return share > 0 && share < 1 ? [side * (dx * nx + dy * ny) + 1.2] : [];
+  });
+  const first = Math.max(FIRST + 2, ...inTheWay);
+  const away = side * (first + ROW * (Math.abs(measure.row || 1) - 1));
   const at = ([x, y]: Point, distance: number): Point => [x + nx * distance, y + ny * distance];
   const a = at(from, away);
   const b = at(to, away);
@@ -180,8 +199,9 @@ export function angleInk(at: Point, from: number, to: number, radius: number, te
   const sweep = to > from ? 1 : 0;
   const middle = (from + to) / 2;
   const half = (Math.abs(Math.cos(middle)) * lettersWidth(text, LETTERING.normal)) / 2;
-  // In a narrow angle the words go out to where they have room between its legs.
-  const wideEnough = LETTERING.normal / 2 / Math.max(Math.tan(Math.abs(to - from) / 2), 0.1);
+  // In a narrow angle the words go out to where they have room between its legs, thick as these may be.
+  const spread = Math.abs(to - from);
+  const wideEnough = spread < 1 ? ROOM_IN_ANGLE / Math.max(Math.tan(spread), 0.05) : 0;
   const label = on(middle, Math.max(radius + 2, wideEnough) + half);
   return together([
     curve(
@@ -189,6 +209,6 @@ export function angleInk(at: Point, from: number, to: number, radius: number, te
       [a, b, on(middle, radius)],
       'thin',
     ),
-    words([label[0], label[1] + 1.4], text),
+    words([label[0], label[1] + 1.9], text),
   ]);
 }

@@ -7,6 +7,8 @@ const TUBE = 21;
 const TUBE_HALF = 3.1;
 const RING = 1.8;
 const ARROW_GAP = 1.2;
+/** Baseline of the word under an arrow that lies. */
+const UNDER_ARROW = 6.4;
 /** Length of the arrow where no force is to be shown: on a pupil's page it must tell nothing. */
 export const PLAIN_ARROW = 11;
 
@@ -102,37 +104,33 @@ function arrowInk(at: (point: Point) => Point, tail: number, tip: number): Ink {
   );
 }
 
-/** Captions stand level beside the scale, whichever way it points; where it lies, only those that matter. */
+/** Captions stand beside the scale: level where it hangs, along it where it lies, and then only those that matter. */
 function captions(
   at: (point: Point) => Point,
   pull: number,
   y: { readonly tubeTop: number; readonly ring: number; readonly tip: number; readonly tail: number },
   text: ScaleWords,
 ): readonly Ink[] {
-  const upright = Math.abs(Math.sin(pull)) < 0.5;
-  const side = Math.cos(pull) < 0 ? -1 : 1;
-  const beside = (along: number, caption: string, size: 'small' | 'normal'): Ink => {
-    const drop = size === 'small' ? 1 : 1.4;
-    if (upright) {
-      const point = at([side * (TUBE_HALF + 1.6), along]);
-      return words([point[0], point[1] + drop], caption, { size, anchor: 'start' });
-    }
-    const above = Math.sin(pull) > 0 ? -1 : 1;
-    const point = at([above * (TUBE_HALF + 1.6), along]);
-    return words(point, caption, { size });
-  };
-  if (!upright) {
-    const tip = at([0, y.tip]);
+  const tube = (-ROD + y.tubeTop) / 2;
+  const arrow = (y.tail + y.tip) / 2;
+  if (Math.abs(Math.sin(pull)) >= 0.5) {
+    // Over the tube and under the arrow, so that the two never meet.
     const away = Math.sin(pull) > 0 ? 1 : -1;
+    const turn = (pull * 180) / Math.PI - 90 * away;
     return [
-      beside((-ROD + y.tubeTop) / 2, text.hangs, 'small'),
-      words([tip[0] + away * 1.5, tip[1] + 1.4], text.pull, { anchor: away > 0 ? 'start' : 'end' }),
+      words(at([-away * (TUBE_HALF + 1.6), tube]), text.hangs, { size: 'small', turn }),
+      words(at([away * UNDER_ARROW, arrow]), text.pull, { turn }),
     ];
   }
+  const side = Math.cos(pull) < 0 ? -1 : 1;
+  const beside = (along: number, caption: string, size: 'small' | 'normal'): Ink => {
+    const [px, py] = at([side * (TUBE_HALF + 1.6), along]);
+    return words([px, py + (size === 'small' ? 1 : 1.4)], caption, { size, anchor: 'start' });
+  };
   return [
-    beside((-ROD + y.tubeTop) / 2, text.hangs, 'small'),
+    beside(tube, text.hangs, 'small'),
     beside(y.ring, text.ring, 'small'),
     beside(-ROD + 0.9, text.hook, 'small'),
-    beside((y.tail + y.tip) / 2, text.pull, 'normal'),
+    beside(arrow, text.pull, 'normal'),
   ];
 }

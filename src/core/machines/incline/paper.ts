@@ -52,7 +52,7 @@ export function drawing(plane: InclinedPlane, at: At): Drawing {
     along * Math.sin(a) + up * Math.cos(a),
   ];
   const end = turned(length, 0);
-  // By hand the carriage stands low, so that its scale is clear of the prop; from a pulley, where it is read.
+  // By hand the carriage stands low; from a pulley, where it is read.
   const readAt = plane.string === 'leans' ? null : at(plane.inputs.readAt) + CARRIAGE_LENGTH / 2;
   const middle = readAt === null ? 0.35 * length : Math.max(CARRIAGE_LENGTH / 2, length + BEYOND - readAt);
   const carriage = drawCarriage(plane, at, middle, a);
@@ -60,7 +60,7 @@ export function drawing(plane: InclinedPlane, at: At): Drawing {
   return {
     shapes: [
       // A scale that hangs from a guide pulley hangs beyond the edge of the table.
-      { shape: 'ground', from: [-0.1 * length, 0], to: [plane.guide === null ? 1.15 * length : end[0], 0] },
+      { shape: 'ground', from: [-0.05 * length, 0], to: [plane.guide === null ? 1.05 * length : end[0], 0] },
       ...propOf(plane, at, thickness),
       {
         shape: 'body',
@@ -99,6 +99,6 @@ function propOf(plane: InclinedPlane, at: At, thickness: number): readonly Shape
       offset: plane.guide === null ? 1 : -1,
       metres: rise,
     },
-    { shape: 'measure', from: [0, 0], to: [foot[0], rise], offset: -1, metres: span },
+    { shape: 'measure', from: [0, 0], to: [foot[0], rise], offset: 1, metres: span },
   ];
 }
