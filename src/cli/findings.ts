@@ -16,6 +16,20 @@ export function tellFindings(
   if (diagnostics.length > 0) terminal.tell(countOf(diagnostics));
 }
 
+/** Errors in full; of the rest only how many, and which command tells them. */
+export function tellErrors(terminal: Terminal, prepared: Found): void {
+  const { sources, diagnostics } = prepared;
+  const errors = diagnostics.filter(isError);
+  tellFindings(terminal, sources, errors);
+  const rest = diagnostics.filter((each) => !isError(each));
+  if (rest.length > 0) terminal.tell(`${countOf(rest)}: "handspike check" tells them`);
+}
+
+interface Found {
+  readonly sources: readonly SourceFile[];
+  readonly diagnostics: readonly Diagnostic[];
+}
+
 /** Something has to be put right before the key can be trusted. */
 export const hasErrors = ({ diagnostics }: { readonly diagnostics: readonly Diagnostic[] }): boolean =>
   diagnostics.some(isError);

@@ -12,6 +12,7 @@ import { machineNamed } from './machines/list.ts';
 import { type Newtons, newtons } from './quantities/brands.ts';
 import { differenceToSee } from './setups/difference.ts';
 import { rankEase } from './setups/ease.ts';
+import { lastDigitDecides } from './setups/last-digit.ts';
 import { makeSetup } from './setups/make-setup.ts';
 import { predict } from './setups/predict.ts';
 import type { Prediction } from './setups/prediction.ts';
@@ -75,7 +76,15 @@ export function prepare(files: PreparationFiles): Prepared {
     ...read,
     gravity: resolved.gravity,
     tables: tables.map(({ table }) => table),
-    diagnostics: [...found, ...resolved.diagnostics, ...tables.flatMap(({ diagnostics }) => diagnostics)],
+    diagnostics: [
+      ...found,
+      ...resolved.diagnostics,
+      ...tables.flatMap(({ diagnostics }) => diagnostics),
+      ...lastDigitDecides(
+        files.kit.name,
+        tables.flatMap(({ table }) => table.setups),
+      ),
+    ],
   };
 }
 

@@ -5,7 +5,7 @@ import { readArguments } from '../arguments.ts';
 import { type Command, EXIT } from '../command.ts';
 import { exampleFolder } from '../examples.ts';
 import { preparationFiles } from '../files.ts';
-import { hasErrors, tellFindings } from '../findings.ts';
+import { hasErrors, tellErrors } from '../findings.ts';
 import { PAGES_FOLDER, writePages } from './pages.ts';
 
 export const demo: Command = {
@@ -16,7 +16,7 @@ export const demo: Command = {
   run: (args, terminal) => {
     const { text } = readArguments(args, { once: 'switch', to: 'text' });
     const prepared = prepare(preparationFiles(exampleFolder('brackwater'), []));
-    tellFindings(terminal, prepared.sources, prepared.diagnostics);
+    tellErrors(terminal, prepared);
     terminal.print(keyTable('en', sheetOf(prepared)));
     const folder = text('to') ?? PAGES_FOLDER;
     const names = writePages(terminal, prepared, folder);

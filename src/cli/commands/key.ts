@@ -7,7 +7,7 @@ import { keyTable } from '../../documents/text/key-table.ts';
 import { readArguments } from '../arguments.ts';
 import { type Command, EXIT } from '../command.ts';
 import { preparationFiles } from '../files.ts';
-import { hasErrors, tellFindings } from '../findings.ts';
+import { hasErrors, tellErrors } from '../findings.ts';
 
 export const key: Command = {
   name: 'key',
@@ -17,7 +17,7 @@ export const key: Command = {
   run: (args, terminal) => {
     const { files, isOn } = readArguments(args, { json: 'switch', csv: 'switch' });
     const prepared = prepare(preparationFiles(terminal.folder, files));
-    tellFindings(terminal, prepared.sources, prepared.diagnostics);
+    tellErrors(terminal, prepared);
     if (prepared.tables.length === 0) return EXIT.findings;
     if (isOn('json')) terminal.print(keyJson(prepared));
     else if (isOn('csv')) terminal.print(keyCsv(setupsOf(prepared).map(({ prediction }) => prediction)));

@@ -6,7 +6,7 @@ import { sheetOf } from '../../documents/prepare.ts';
 import { readArguments } from '../arguments.ts';
 import { type Command, EXIT, type Terminal } from '../command.ts';
 import { preparationFiles, writeText } from '../files.ts';
-import { hasErrors, tellFindings } from '../findings.ts';
+import { hasErrors, tellErrors } from '../findings.ts';
 
 export const PAGES_FOLDER = 'handspike-pages';
 
@@ -18,7 +18,7 @@ export const pages: Command = {
   run: (args, terminal) => {
     const { files, text } = readArguments(args, { to: 'text' });
     const prepared = prepare(preparationFiles(terminal.folder, files));
-    tellFindings(terminal, prepared.sources, prepared.diagnostics);
+    tellErrors(terminal, prepared);
     if (prepared.tables.length === 0) return EXIT.findings;
     for (const name of writePages(terminal, prepared, text('to') ?? PAGES_FOLDER)) terminal.print(name);
     return hasErrors(prepared) ? EXIT.findings : EXIT.done;

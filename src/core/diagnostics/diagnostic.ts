@@ -28,6 +28,8 @@ export interface QuantityFact {
   readonly si: number;
   readonly dimension: Dimension;
   readonly u?: number;
+  /** The unit to print it in, where one is at hand: a scale's own marks. */
+  readonly unit?: string;
 }
 export type Facts = Readonly<Record<string, Fact>>;
 

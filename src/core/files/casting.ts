@@ -160,7 +160,7 @@ function atTwoTables(casting: Casting, activity: Activity, visit: Visit | null):
             ? inVisit(visit, ['roles', table.mark, role])
             : ({ file: activity.file, path: [...table.path, 'roles', role], on: 'value' } as const);
         const facts = { part: mark, table: table.mark, other: before };
-        found.push(fileFinding('part-at-two-tables', at, facts, 'warning'));
+        found.push(fileFinding('part-at-two-tables', at, facts, 'note'));
       }
     }
   return found;

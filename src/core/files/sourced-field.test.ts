@@ -58,8 +58,8 @@ describe('friction as people write it', () => {
   });
 
   it('takes a stated start as an unknown of its own, before a kind whose name has a comma', () => {
-    const { sourced } = read('0.03 ± 0.01, starting 0.05, steel on steel, oiled');
-    expect(sourced?.kind).toBe('steel on steel, oiled');
+    const { sourced } = read('0.03 ± 0.01, starting 0.05, oiled steel on steel');
+    expect(sourced?.kind).toBe('oiled steel on steel');
     expect(sourced?.starting.parts[0]?.unknown.id).toBe('sled/faces at the start');
   });
 

@@ -1,4 +1,5 @@
 import type { Field, FilledValue, Sourced, SourcedTable } from '../description/fields.ts';
+import { heldWithin } from '../sources/source.ts';
 import { between, type Measured, product } from '../uncertainty/measured.ts';
 import { atValue, type Context, nearestFact, type Path } from './context.ts';
 import { type SourcedKind, sourcedKindNamed, sourcedKinds } from './sourced-kind.ts';
@@ -79,7 +80,7 @@ export function assumedSourced(field: SourcedFieldType): FilledValue | null {
 
 /** A kind by name: its range, and its start in step with it, so that starting is never the easier. */
 function ofKind(table: SourcedTable, kind: SourcedKind): Sourced {
-  const moving = between(`kind:${table}/${kind.name}`, ...kind.moving, 'assumed', kind.source);
+  const moving = between(`kind:${table}/${kind.name}`, ...heldWithin(kind.moving), 'assumed', kind.source);
   return { moving, starting: startingOf(moving, table, kind), kind: kind.name };
 }
 

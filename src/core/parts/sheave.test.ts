@@ -20,14 +20,14 @@ describe('a sheave in the kit', () => {
   test('of which nothing is said is a small pulley on a plain pin, and that is shown as assumed', () => {
     const { share, constant } = sheaveOf(part('a', {}));
     expect([...share.parts, ...constant.parts].map(({ unknown }) => [unknown.id, unknown.origin])).toEqual([
-      ['kind:sheave/small pulley, plain pin/share', 'assumed'],
-      ['kind:sheave/small pulley, plain pin/constant', 'assumed'],
+      ['kind:sheave/small pulley on a plain pin/share', 'assumed'],
+      ['kind:sheave/small pulley on a plain pin/constant', 'assumed'],
     ]);
   });
 
   test('of the same kind as another shares its unknown with it', () => {
     const a = sheaveOf(part('a', {}));
-    const b = sheaveOf(part('b', { sheave: { type: 'choice', choice: 'small pulley, plain pin' } }));
+    const b = sheaveOf(part('b', { sheave: { type: 'choice', choice: 'small pulley on a plain pin' } }));
     expect(covariance(a.share, b.share)).toBeCloseTo(standardUncertainty(a.share) ** 2, 15);
   });
 

@@ -4,11 +4,12 @@ import type { Part, PartKind } from '../description/part.ts';
 import type { Diagnostic, Place } from '../diagnostics/diagnostic.ts';
 import { type Newtons, newtons, type Ratio, ratio } from '../quantities/brands.ts';
 import { sheaveKind, sheaveKinds } from '../sources/sheave.ts';
+import { heldWithin } from '../sources/source.ts';
 import { shareFromEfficiency } from '../statics/sheave.ts';
 import { between, exactly, type Measured, times } from '../uncertainty/measured.ts';
 
 /** What is taken for a sheave of which nothing is said: the one that a school is likely to have. */
-export const ASSUMED_SHEAVE = 'small pulley, plain pin';
+export const ASSUMED_SHEAVE = 'small pulley on a plain pin';
 
 /** What a kit can say about a sheave; a stated efficiency or drag share wins over the kind. */
 export const sheaveFields: Fields = {
@@ -72,7 +73,7 @@ export function sheaveOf(part: Part): Sheave {
   const [low, high] = kind.drag;
   const unknown = `kind:sheave/${name}`;
   return {
-    share: between(`${unknown}/share`, ...kind.share, 'assumed', kind.source),
+    share: between(`${unknown}/share`, ...heldWithin(kind.share), 'assumed', kind.source),
     constant:
       constant ??
       (high === 0

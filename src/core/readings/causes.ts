@@ -1,7 +1,6 @@
 import { isNotDefined } from '../description/not-defined.ts';
 import { predictScale } from '../setups/predict-scale.ts';
 import { predictTally } from '../setups/predict-tally.ts';
-import { balanceFor } from '../setups/pull.ts';
 import { hangAngle, type Setup } from '../setups/setup.ts';
 import { slopeOf } from '../setups/shown.ts';
 import { atBest } from '../uncertainty/propagate.ts';
@@ -28,6 +27,8 @@ export const BASE_RATES = {
   'zero-set-in-place': 0.03,
   'lowering-for-raising': 0.03,
   'start-for-moving': 0.03,
+  'raising-for-lowering': 0.03,
+  'moving-for-start': 0.03,
   'in-grams': 0.03,
   'in-newtons': 0.03,
   'in-ounces': 0.01,
@@ -100,21 +101,23 @@ function zeroMistakes(setup: Setup) {
       ];
 }
 
-/** Read in another way than asked: while it came back, or at the jerk of the start. */
+/** Read in another way than asked: on the way back, on the way up, or at the jerk of the start. */
 function wayMistakes(setup: Setup) {
-  if (setup.way !== 'raise' || isNotDefined(balanceFor(setup, atBest, 'lower'))) return [];
-  return [
-    {
-      code: 'way.lowering-for-raising',
-      rate: BASE_RATES['lowering-for-raising'],
-      changed: { ...setup, way: 'lower' as const },
-    },
-    {
-      code: 'way.start-for-moving',
-      rate: BASE_RATES['start-for-moving'],
-      changed: { ...setup, way: 'start' as const },
-    },
-  ];
+  const other = (code: keyof typeof BASE_RATES, way: Setup['way']) => ({
+    code: `way.${code}`,
+    rate: BASE_RATES[code],
+    changed: { ...setup, way },
+  });
+  switch (setup.way) {
+    case 'raise':
+      return [other('lowering-for-raising', 'lower'), other('start-for-moving', 'start')];
+    case 'lower':
+      return [other('raising-for-lowering', 'raise')];
+    case 'start':
+      return [other('moving-for-start', 'raise')];
+    case 'held':
+      return [];
+  }
 }
 
 const rateOf = (name: string): number => BASE_RATES[name as keyof typeof BASE_RATES] ?? 0.005;

@@ -39,6 +39,13 @@ export const UNEXPLAINED_RATE = 0.03;
 const DECADES = Math.log(1e6);
 const LEAST_SHOWN = 0.01;
 
+const UNEXPLAINED: LikelyCause = {
+  code: 'unexplained',
+  kind: 'unexplained',
+  wouldShow: null,
+  probability: 1,
+};
+
 /** Judges one reading against the setup it says it is from. */
 export function judge(
   reading: WrittenReading,
@@ -53,6 +60,10 @@ export function judge(
   if (meaning.kind === 'unreadable')
     return { ...none, verdict: 'unreadable', because: notDefined(meaning.why) };
   if (meaning.kind === 'at the stop') return atTheStop(reading, meaning, setup, prediction);
+  if (meaning.kind === 'off the scale') {
+    const isOff = prediction.outcome.kind === 'off the scale';
+    return { ...none, causes: isOff ? [] : [UNEXPLAINED], verdict: isOff ? 'good' : 'look again' };
+  }
   const unit = meaning.unit ?? own;
   const value = meaning.number * unit.si;
   if (good === null && prediction.outcome.kind !== 'on its stop')
@@ -61,16 +72,17 @@ export function judge(
   return { ...none, value, causes: shown(causes), verdict: verdictOf(causes, value, good) };
 }
 
+/** What the paper calls good is never queried: a mistake that lies within the range can't be told apart. */
 function verdictOf(
   causes: readonly LikelyCause[],
   value: number,
   good: GoodRange | null,
 ): Judgement['verdict'] {
-  if (causes[0]?.kind !== 'good') return 'look again';
   // No range: the pointer rests on its stop, and so it was written.
-  if (good === null) return 'good';
+  if (good === null) return causes[0]?.kind === 'good' ? 'good' : 'look again';
   const slack = 1e-9 * Math.abs(value);
-  return value >= good.from - slack && value <= good.to + slack ? 'good' : 'a little off';
+  if (value >= good.from - slack && value <= good.to + slack) return 'good';
+  return causes[0]?.kind === 'good' ? 'a little off' : 'look again';
 }
 
 /** Bayes over good, each mistake and "unexplained", in the measure d(ln number) so that units compare. */

@@ -18,6 +18,7 @@ export interface WrittenReading {
 export type Meaning =
   | { readonly kind: 'number'; readonly number: number; readonly unit: ReadingUnit | null }
   | { readonly kind: 'at the stop' }
+  | { readonly kind: 'off the scale' }
   | { readonly kind: 'blank' }
   | { readonly kind: 'unreadable'; readonly why: string };
 
@@ -82,25 +83,42 @@ const WORDS: Readonly<Record<string, string>> = {
 };
 
 const STOP_WORDS = /^(stop|at the stop|on (its|the) stop|0 at the stop)$/i;
-const NUMBER = /^([-−]?\d+(?:[.,]\d+)?|[.,]\d+)\s*([a-zA-Z]*)$/;
+const OFF_WORDS = /^(off|off the scale|past the (end|last mark)|too (much|far))$/i;
+/** A decimal number, or a number with a fraction as inches and ounces have it: `7/16`, `14 1/2`. */
+const NUMBER = /^([-−]?(?:\d+(?:[.,]\d+)?|[.,]\d+))\s*([a-zA-Z]*)$/;
+const FRACTION = /^(?:(\d+)\s+)?(\d+)\s*\/\s*([1-9]\d*)\s*([a-zA-Z]*)$/;
 
 /**
  * The meaning of a written reading: a number with or without a unit, a point or a comma.
  *
  * @example readWritten('2,4 N', ['force']).number // => 2.4
+ * @example readWritten('14 1/2 oz', ['force']).number // => 14.5
  */
 export function readWritten(written: string, dimensions: readonly Dimension[]): Meaning {
   const text = written.trim();
   if (text === '' || /^[-–—]+$/.test(text)) return { kind: 'blank' };
   if (STOP_WORDS.test(text)) return { kind: 'at the stop' };
-  const match = NUMBER.exec(text);
-  if (match === null) return { kind: 'unreadable', why: 'reading.not-a-number' };
-  const number = Number((match[1] ?? '').replace(',', '.').replace('−', '-'));
-  const word = (match[2] ?? '').toLowerCase();
+  if (OFF_WORDS.test(text)) return { kind: 'off the scale' };
+  const read = numberIn(text);
+  if (read === null) return { kind: 'unreadable', why: 'reading.not-a-number' };
+  const { number, word } = read;
   if (word === '') return { kind: 'number', number, unit: null };
   const name = WORDS[word];
   const unit = [...pullUnits, ...travelUnits, ...turnUnits].find((each) => each.name === name);
   if (unit === undefined) return { kind: 'unreadable', why: 'reading.unknown-unit' };
   if (!dimensions.includes(unit.dimension)) return { kind: 'unreadable', why: 'reading.wrong-dimension' };
   return { kind: 'number', number, unit };
+}
+
+function numberIn(text: string): { readonly number: number; readonly word: string } | null {
+  const decimal = NUMBER.exec(text);
+  if (decimal !== null)
+    return {
+      number: Number((decimal[1] ?? '').replace(',', '.').replace('−', '-')),
+      word: (decimal[2] ?? '').toLowerCase(),
+    };
+  const fraction = FRACTION.exec(text);
+  if (fraction === null) return null;
+  const [, whole = '0', over, under, word = ''] = fraction;
+  return { number: Number(whole) + Number(over) / Number(under), word: word.toLowerCase() };
 }

@@ -20,6 +20,9 @@ export function budgetOf(read: Measured): readonly BudgetRow[] {
     .sort((a, b) => b.contribution - a.contribution || (a.unknown < b.unknown ? -1 : 1));
 }
 
+/** Less than this share of the doubt is not worth a measurement. */
+const WORTH_MEASURING = 0.1;
+
 /**
  * The one thing that could be measured and would narrow the range most. What belongs to the reading
  * itself (hand scatter, graduation, tube friction of this reading) can't be measured away.
@@ -29,7 +32,7 @@ export function narrowingOf(
   before: GoodRange,
   rangeWithout: (unknown: string) => GoodRange,
 ): Narrowing | null {
-  const largest = budget.find((row) => !isOfTheReading(row.unknown) && row.contribution > 0);
+  const largest = budget.find((row) => !isOfTheReading(row.unknown) && row.share >= WORTH_MEASURING);
   if (largest === undefined) return null;
   return { unknown: largest.unknown, before, after: rangeWithout(largest.unknown) };
 }

@@ -1,4 +1,4 @@
-import type { Diagnostic } from '../diagnostics/diagnostic.ts';
+import type { Diagnostic, QuantityFact } from '../diagnostics/diagnostic.ts';
 import { forceFact } from '../diagnostics/facts.ts';
 import type { GoodRange, Prediction } from './prediction.ts';
 import type { Setup } from './setup.ts';
@@ -28,15 +28,21 @@ export function differenceToSee(table: readonly Predicted[]): readonly Diagnosti
         at: one.setup.place('partner'),
         facts: {
           first: one.setup.mark,
-          firstFrom: forceFact(a.from),
-          firstTo: forceFact(a.to),
+          firstFrom: mark(a.from, one),
+          firstTo: mark(a.to, one),
           second: other.setup.mark,
-          secondFrom: forceFact(b.from),
-          secondTo: forceFact(b.to),
+          secondFrom: mark(b.from, other),
+          secondTo: mark(b.to, other),
         },
       },
     ];
   });
 }
+
+/** In the marks of the scale that it is read on. */
+const mark = (si: number, { setup }: Predicted): QuantityFact => ({
+  ...forceFact(si),
+  ...(setup.scale === null ? {} : { unit: setup.scale.graduations.unit }),
+});
 
 const goodOf = ({ outcome }: Prediction): GoodRange | null => ('good' in outcome ? outcome.good : null);

@@ -1,5 +1,5 @@
 import { isNotDefined, type NotDefined } from '../description/not-defined.ts';
-import type { Diagnostic, Facts, Severity } from '../diagnostics/diagnostic.ts';
+import type { Diagnostic, Facts, QuantityFact, Severity } from '../diagnostics/diagnostic.ts';
 import { forceFact } from '../diagnostics/facts.ts';
 import type { Balance } from '../statics/balance.ts';
 import { COVERAGE_95 } from '../uncertainty/measured.ts';
@@ -24,42 +24,53 @@ export function setupLimits(
   const say = (code: string, severity: Severity, field: string | null, facts: Facts): void => {
     found.push({ code, severity, at: setup.place(field), facts: { setup: setup.mark, ...facts } });
   };
-  if (!isNotDefined(balance))
+  // Turns and travel are geometry: what a pull would be like is not asked there.
+  const isFelt = setup.watched === 'pull' || setup.watched === 'ease';
+  if (isFelt && !isNotDefined(balance))
     found.push(...setup.machine.limits(setup.station, atBest, balance, setup.place));
   if (setup.watched === 'pull') scaleLimits(setup, outcome, say);
-  if (!isNotDefined(balance)) handLimit(setup, balance, say);
+  if (isFelt && !isNotDefined(balance)) handLimit(setup, balance, say);
   return found;
 }
 
 type Say = (code: string, severity: Severity, field: string | null, facts: Facts) => void;
 
+/** Forces in the marks of the scale that shows them. */
+const onMarks =
+  (setup: Setup) =>
+  (si: number, u?: number): QuantityFact => {
+    const unit = setup.scale?.graduations.unit;
+    return unit === undefined ? forceFact(si, u) : { ...forceFact(si, u), unit };
+  };
+
 function scaleLimits(setup: Setup, outcome: Outcome, say: Say): void {
   const scale = setup.scale?.mark ?? '';
+  const shown = onMarks(setup);
   switch (outcome.kind) {
     case 'on its stop':
       say('pull-below-the-stop', 'warning', 'scale', {
         scale,
-        shows: forceFact(outcome.wouldShow),
-        stop: forceFact(outcome.stop),
+        shows: shown(outcome.wouldShow),
+        stop: shown(outcome.stop),
       });
       return;
     case 'off the scale':
       say(outcome.overloads ? 'scale-overload' : 'scale-range', 'error', 'scale', {
         scale,
-        shows: forceFact(outcome.wouldShow),
-        range: forceFact(outcome.range),
+        shows: shown(outcome.wouldShow),
+        range: shown(outcome.range),
       });
       return;
     case 'moves under the scale':
       say('moves-under-the-scale', 'warning', 'scale', {
         scale,
-        needed: forceFact(outcome.needed),
-        weight: forceFact(outcome.ownWeight),
-        shows: forceFact(outcome.shows),
+        needed: shown(outcome.needed),
+        weight: shown(outcome.ownWeight),
+        shows: shown(outcome.shows),
       });
       return;
     case 'scale on the other side':
-      say('scale-on-the-other-side', 'warning', null, { force: forceFact(outcome.force) });
+      say('scale-on-the-other-side', 'warning', null, { force: shown(outcome.force) });
       return;
     case 'reading':
     case 'band':
@@ -76,21 +87,22 @@ function scaleLimits(setup: Setup, outcome: Outcome, say: Say): void {
 function smallReading(setup: Setup, outcome: Extract<Outcome, { kind: 'reading' | 'band' }>, say: Say): void {
   const { scale } = setup;
   if (scale === null) return;
+  const shown = onMarks(setup);
   const highest = outcome.kind === 'band' ? outcome.upper : outcome.expected;
   const graduations = (highest - scale.stop) / scale.graduations.step;
   if (graduations < FEW_GRADUATIONS)
     say('few-graduations', 'warning', 'scale', {
       scale: scale.mark,
-      shows: forceFact(highest),
-      graduation: forceFact(scale.graduations.step),
-      graduations: Math.floor(graduations),
+      shows: shown(highest),
+      graduation: shown(scale.graduations.step),
+      graduations: Math.round(graduations * 10) / 10,
     });
   const least = leastPull(setup, atBest);
   if (least > 0 && setup.way !== 'lower' && highest - COVERAGE_95 * outcome.u < least)
     say('may-move-under-the-scale', 'warning', 'scale', {
       scale: scale.mark,
-      weight: forceFact(least),
-      shows: forceFact(highest, outcome.u),
+      weight: shown(least),
+      shows: shown(highest, outcome.u),
     });
 }
 

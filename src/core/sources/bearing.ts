@@ -17,7 +17,7 @@ export const bearingKinds: readonly BearingKind[] = [
     note: 'the upper end was read, the lower is from memory',
   },
   {
-    name: 'plain bearing, lubricated',
+    name: 'lubricated plain bearing',
     moving: [0.08, 0.1],
     source: 'an engineering web table of rolling resistance',
     provenance: 'read',

@@ -44,7 +44,7 @@ export const frictionKinds: readonly FrictionKind[] = [
   kind('wood on wood', [0.4, 0.75], [0.3, 0.5], BOTH, 'read'),
   kind('wood on steel', [0.45, 0.75], [0.3, 0.6], BOTH, 'read'),
   kind('steel on steel', [0.12, 0.6], [0.08, 0.5], BOTH, 'read'),
-  kind('steel on steel, oiled', [0.05, 0.05], [0.03, 0.03], OPENSTAX, 'read'),
+  kind('oiled steel on steel', [0.05, 0.05], [0.03, 0.03], OPENSTAX, 'read'),
   kind('steel on plastic', [0.2, 0.45], [0.18, 0.35], BANK, 'read'),
   kind('rubber on dry concrete', [1, 1], [0.7, 0.7], OPENSTAX, 'read'),
   kind('rubber on wet concrete', [0.5, 0.7], [0.3, 0.5], OPENSTAX, 'read', 'the two books differ'),

@@ -51,7 +51,7 @@ const LEFT_OUT = 'none assumed; no source gives one';
 
 export const sheaveKinds: readonly SheaveKind[] = [
   // Lifting 1 kN took 1.10 kN over the good one and 1.25 kN over the poor one.
-  kind('small pulley, plain pin', [1 / 1.25, 1 / 1.1], MEASURED, [0, 0.02], NO_SOURCE),
+  kind('small pulley on a plain pin', [1 / 1.25, 1 / 1.1], MEASURED, [0, 0.02], NO_SOURCE),
   kind('bronze bush', [1 / 1.09, 1 / 1.045], FAMILIES, [0, 0], LEFT_OUT),
   kind('rolling bearing', [1 / 1.04, 1 / 1.02], FAMILIES, [0, 0], LEFT_OUT),
   kind('bare ring', [0.59, 0.59], MEASURED, [0, 0], LEFT_OUT, 'a bare steel ring: it does not turn'),

@@ -20,6 +20,19 @@ export interface Row {
 /** For figures that have none. */
 export const NO_SOURCE = 'common practice, no source';
 
+/** A figure that a table prints alone holds within this share of itself: common practice, no source. */
+const ALONE = 0.2;
+
+/**
+ * What is taken of a table's range: the range itself, and around a figure that stands alone a fifth
+ * of it either way. No friction is known to the last digit.
+ *
+ * @example heldWithin([0.3, 0.5]) // => [0.3, 0.5]
+ * @example heldWithin([0.5, 0.5]) // => [0.4, 0.6]
+ */
+export const heldWithin = <Q extends number>([low, high]: Range<Q>): Range<Q> =>
+  low < high ? [low, high] : [(low * (1 - ALONE)) as Q, (high * (1 + ALONE)) as Q];
+
 /**
  * The row with a name, in any case and with single spaces.
  *

@@ -19,7 +19,7 @@ const DIGITS = 3;
  * @example quantityText({ si: 1.61803, dimension: 'force', u: 0.04 }) // => '1.62 N'
  */
 export function quantityText(fact: QuantityFact, mark: DecimalMark = 'point'): string {
-  const unit = fittingUnit(fact);
+  const unit = fact.unit ?? fittingUnit(fact);
   if (fact.u !== undefined && fact.u > 0)
     return printQuantity(fact.si, unit, decimalsFor(Math.abs(inUnit(fact.u, unit)), DIGITS), mark);
   const text = trimmed(significant(inUnit(fact.si, unit), DIGITS, mark));

@@ -104,7 +104,8 @@ export const causeName = (language: Language, { code }: LikelyCause): string => 
 
 function toTry(language: Language, { code }: LikelyCause): string {
   if (hasSentence(language, `try.${code}`)) return sentence(language, `try.${code}`);
-  return sentence(language, code.startsWith('reading.in-') ? 'try.reading.unit' : 'try.machine');
+  if (code.startsWith('reading.in-')) return sentence(language, 'try.reading.unit');
+  return sentence(language, /hole|pin|counted/.test(code) ? 'try.holes' : 'try.machine');
 }
 
 function tally(language: Language, { judged, refused }: Review): string {

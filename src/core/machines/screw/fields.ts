@@ -57,7 +57,7 @@ export const screwPart: PartKind = {
       dimensions: ['ratio'],
       assumed: 'steel on steel',
       meaning: 'screw.field.thread-friction',
-      example: 'steel on steel, oiled',
+      example: 'oiled steel on steel',
     },
     'collar diameter': {
       type: 'quantity',

@@ -66,6 +66,12 @@ export const setupDiagnostics = {
     why: 'a hand that pulls down holds the scale upside down, one that lifts holds it hook down',
     help: 'leave "scale hangs" out: it then follows from the setup',
   },
+  'last-digit-decides': {
+    what: 'a value written too shortly',
+    here: 'its last digit makes up to {percent} percent of the doubt of {setups}',
+    why: 'without a ± a value counts as known to half its last digit: "1 in" is anything from 0.5 in to 1.5 in',
+    help: 'write as many digits as were measured ("1.00 in"), or how well it is known ("1 in ± 0.02 in")',
+  },
   'no-difference-to-see': {
     what: 'partner setups that look alike',
     here: '{first} reads {firstFrom} to {firstTo}, {second} reads {secondFrom} to {secondTo}',
