@@ -32,7 +32,8 @@ const tableSheet = (table: PreparedTable): TableSheet => ({
   setups: table.setups.map(setupSheet),
 });
 
-function setupSheet({ setup, prediction, load, shows }: PreparedSetup): SetupSheet {
+/** One setup as pages, key and explanation print it. */
+export function setupSheet({ setup, prediction, load, shows }: PreparedSetup): SetupSheet {
   return {
     mark: setup.mark,
     figures: figuresOf(setup, load, Math.max(0, prediction.pull?.value ?? 0)),

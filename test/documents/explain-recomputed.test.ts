@@ -10,6 +10,8 @@ import { runCommand } from '../command-line.ts';
  */
 const examples = join(import.meta.dirname, '../../examples');
 const EQUATION = /^ {6}(\S+) = (.+?) {3}\[(.+)\]$/;
+/** Contribution with its unit, share, c and u with theirs. */
+const DOUBT = /^ +([\d.e-]+) \S+ +[\d.]+ % +(-?[\d.e-]+)(?: \S+)? +([\d.e-]+)/gm;
 const SIX_FIGURES = 5e-5;
 
 const visits = readdirSync(examples, { recursive: true, encoding: 'utf8' }).filter((name) =>
@@ -28,6 +30,25 @@ describe('explain, recomputed from its own print', () => {
       expect(Math.abs(got - printed), `${line}\n  gives ${got}`).toBeLessThanOrEqual(
         SIX_FIGURES * Math.max(Math.abs(printed), largest * 0.2, 1e-9),
       );
+    }
+  });
+
+  it.each(visits)('every doubt of %s is |c| x u of its own line, and all together make u', (visit) => {
+    const { out } = runCommand(['explain', '--in', join(examples, visit)]);
+    const setups = out.split(/^Setup /m).slice(1);
+    expect(setups.length).toBeGreaterThan(1);
+    for (const text of setups) {
+      const rows = [...text.matchAll(DOUBT)].map(([, product, c, u]) => ({
+        product: Number(product),
+        worked: Math.abs(Number(c)) * Number(u),
+      }));
+      for (const { product, worked } of rows)
+        expect(Math.abs(worked - product)).toBeLessThanOrEqual(2e-5 * product);
+      // Graduations of grams print grams, the working newtons: the roots are compared where units agree.
+      const combined = / u = .* = ([\d.e-]+) N {3}/.exec(text);
+      if (rows.length === 0 || combined === null || !/^ +[\d.e-]+ N +\d/m.test(text)) continue;
+      const root = Math.sqrt(rows.reduce((sum, each) => sum + each.product ** 2, 0));
+      expect(Math.abs(root - Number(combined[1]))).toBeLessThanOrEqual(2e-5 * root);
     }
   });
 

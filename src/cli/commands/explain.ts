@@ -1,5 +1,6 @@
 import { prepare } from '../../core/prepare.ts';
 import { setupNamed, setupsOf } from '../../core/review.ts';
+import { setupSheet } from '../../documents/prepare.ts';
 import { explainJson } from '../../documents/text/explain-json.ts';
 import { explainText } from '../../documents/text/explain-text.ts';
 import { readArguments } from '../arguments.ts';
@@ -32,12 +33,12 @@ export const explain: Command = {
         throw new UsageFault(
           `there is no setup "${mark}" that can be prepared; there are ${known.join(', ')}`,
         );
-      return found.prediction;
+      return found;
     });
     terminal.print(
       isOn('json')
-        ? explainJson(wanted)
-        : wanted.map((prediction) => explainText('en', prediction)).join('\n'),
+        ? explainJson(wanted.map(({ prediction }) => prediction))
+        : wanted.map((found) => explainText('en', setupSheet(found))).join('\n'),
     );
     return EXIT.done;
   },

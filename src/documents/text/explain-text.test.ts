@@ -1,6 +1,7 @@
 import { expect, test } from 'vitest';
 import { boathouse, setupNamed } from '../../../test/documents/boathouse.ts';
 import { explainText } from './explain-text.ts';
+import { reasonsOf } from './reasons.ts';
 
 const sheet = boathouse();
 const MATHS = [
@@ -43,7 +44,7 @@ const equations = (text: string) =>
 test.each(['L1', 'L2', 'L3', 'L4', 'S1', 'J1'])(
   'every printed line of %s gives its printed result from its printed numbers',
   (mark) => {
-    const text = explainText('en', setupNamed(sheet, mark).prediction);
+    const text = explainText('en', setupNamed(sheet, mark));
     const lines = equations(text);
     expect(lines.length).toBeGreaterThan(3);
     for (const { line, sides, source } of lines) {
@@ -59,10 +60,17 @@ test.each(['L1', 'L2', 'L3', 'L4', 'S1', 'J1'])(
 );
 
 test('the budget names its unknowns, how each is known, and shares that add up', () => {
-  const text = explainText('en', setupNamed(sheet, 'L1').prediction);
+  const text = explainText('en', setupNamed(sheet, 'L1'));
   expect(text).toContain('hand scatter');
   expect(text).toContain('assumed');
   const shares = [...text.matchAll(/ ([\d.]+) % /g)].map((match) => Number(match[1]));
   expect(shares.length).toBeGreaterThan(4);
   expect(Math.abs(shares.reduce((sum, each) => sum + each, 0) - 100)).toBeLessThan(1);
+});
+
+test("explain gives the same reasons as the key, the scale's own among them", () => {
+  const setup = setupNamed(sheet, 'L1');
+  const reasons = reasonsOf('en', setup);
+  expect(reasons[0]).toMatch(/^the scale hangs upside down with its zero set hook down/);
+  for (const reason of reasons) expect(explainText('en', setup)).toContain(`  - ${reason}\n`);
 });

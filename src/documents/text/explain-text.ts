@@ -1,18 +1,22 @@
 import type { WorkingLine } from '../../core/description/working.ts';
 import { decimalText } from '../../core/quantities/print-quantity.ts';
-import type { BudgetRow, Prediction } from '../../core/setups/prediction.ts';
+import type { BudgetRow } from '../../core/setups/prediction.ts';
+import type { SetupSheet } from '../pages/sheet.ts';
 import { type Language, languagePack } from '../sentences/language.ts';
 import { hasSentence, sentence } from '../sentences/sentence.ts';
 import { unknownName } from '../sentences/unknown-name.ts';
 import { columns } from './columns.ts';
 import { narrowingText, outcomeText, textbookText } from './prediction-text.ts';
+import { reasonsOf } from './reasons.ts';
 import { sixFigures, substitute } from './substitute.ts';
+import { unknownUnit } from './unknown-unit.ts';
 
 /**
  * How a prediction comes about, for the terminal: every line of working with its equation, the
  * numbers put in, the result and where the equation comes from; then what the doubt is made of.
  */
-export function explainText(language: Language, prediction: Prediction): string {
+export function explainText(language: Language, setup: SetupSheet): string {
+  const { prediction } = setup;
   const say = (key: string, facts = {}) => sentence(language, key, facts);
   const working = prediction.working();
   return [
@@ -30,10 +34,8 @@ export function explainText(language: Language, prediction: Prediction): string 
     say('explain.result'),
     `  ${outcomeText(language, prediction)}`,
     `  ${textbookText(language, prediction.textbook)}`,
-    ...prediction.differences.map(({ key, facts }) => `  - ${say(key, facts)}`),
-    ...(prediction.budget.length === 0
-      ? []
-      : ['', say('explain.budget'), ...budgetText(language, prediction)]),
+    ...reasonsOf(language, setup).map((reason) => `  - ${reason}`),
+    ...(prediction.budget.length === 0 ? [] : ['', say('explain.budget'), ...budgetText(language, setup)]),
     ...(prediction.narrows === null ? [] : ['', narrowingText(language, prediction)]),
     '',
   ].join('\n');
@@ -62,23 +64,32 @@ const workingText = (language: Language, line: WorkingLine): readonly string[] =
   `      ${equationText(line)}`,
 ];
 
-function budgetText(language: Language, prediction: Prediction): readonly string[] {
+/** Each doubt as |c| x u: what the reading changes by for one unit of the unknown, times how well that is known. */
+function budgetText(language: Language, setup: SetupSheet): readonly string[] {
   const { decimal } = languagePack(language);
-  const marks = prediction.graduations;
-  const unit = marks === null ? 'N' : marks.unit;
-  const si = marks === null ? 1 : marks.unitSi;
-  const head = ['contribution', 'share', 'unknown', 'origin'].map((key) =>
+  const { budget, graduations } = setup.prediction;
+  const unit = graduations === null ? 'N' : graduations.unit;
+  const si = graduations === null ? 1 : graduations.unitSi;
+  const head = ['contribution', 'share', 'sensitivity', 'u', 'unknown', 'origin'].map((key) =>
     sentence(language, `explain.budget.${key}`),
   );
-  const rows = [...prediction.budget]
+  const rows = [...budget]
     .sort((a, b) => b.share - a.share)
-    .map((row) => [
-      `${sixFigures(row.contribution / si)} ${unit}`,
-      `${decimalText(row.share * 100, row.share < 0.0995 ? 1 : 0, decimal)} %`,
-      unknownName(language, row.unknown),
-      originText(language, row),
-    ]);
-  return columns([head, ...rows], ['right', 'right', 'left', 'left']).map((line) => `  ${line}`);
+    .map((row) => {
+      const of = unknownUnit(row, setup);
+      const per = of === '1' ? unit : of === unit ? '' : `${unit}/${of.includes('/') ? `(${of})` : of}`;
+      return [
+        `${sixFigures(row.contribution / si)} ${unit}`,
+        `${decimalText(row.share * 100, row.share < 0.0995 ? 1 : 0, decimal)} %`,
+        `${sixFigures(row.sensitivity / si)} ${per}`.trim(),
+        `${sixFigures(row.u)} ${of === '1' ? '' : of}`.trim(),
+        unknownName(language, row.unknown),
+        originText(language, row),
+      ];
+    });
+  return columns([head, ...rows], ['right', 'right', 'right', 'right', 'left', 'left']).map(
+    (line) => `  ${line}`,
+  );
 }
 
 const originText = (language: Language, row: BudgetRow): string => {

@@ -16,6 +16,7 @@ import {
   outcomeText,
   textbookText,
 } from './prediction-text.ts';
+import { reasonsOf } from './reasons.ts';
 
 /** A terminal that isn't wider still shows every line whole. */
 const WIDTH = 100;
@@ -125,26 +126,10 @@ function remarks(language: Language, setup: SetupSheet): readonly string[] {
   ];
 }
 
-/**
- * Why the schoolbook's figure differs, as one sentence: what the scale itself does to the figure where
- * that is half a graduation or more, then what the machine does. Empty where nothing makes it differ.
- */
-export function whyText(language: Language, { prediction, scale }: SetupSheet): string {
-  const ofMachine = prediction.differences.map(({ key, facts }) => sentence(language, key, facts));
-  const reasons = [...(scale === null ? [] : scaleReason(language, scale)), ...ofMachine];
+/** Why the schoolbook's figure differs, as one sentence. Empty where nothing makes it differ. */
+export function whyText(language: Language, setup: SetupSheet): string {
+  const reasons = reasonsOf(language, setup);
   return reasons.length === 0 ? '' : `${capital(reasons.join('; '))}.`;
-}
-
-function scaleReason(language: Language, scale: ScaleSheet): readonly string[] {
-  const { showsLess, graduations, hangs, zeroed } = scale;
-  if (zeroed === 'in place' || Math.abs(showsLess) < graduations.step / 2) return [];
-  return [
-    sentence(language, `difference.scale-shows-${showsLess > 0 ? 'less' : 'more'}`, {
-      hangs: hangWords(language, hangs),
-      zeroed: hangWords(language, zeroed),
-      shift: { si: Math.abs(showsLess), dimension: 'force' },
-    }),
-  ];
 }
 
 /**

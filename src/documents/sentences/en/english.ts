@@ -7,6 +7,7 @@ import { fileFields } from './file-fields.ts';
 import { headings } from './headings.ts';
 import { outcomes } from './outcomes.ts';
 import { reviews } from './reviews.ts';
+import { unknownFields } from './unknown-fields.ts';
 import { unknowns } from './unknowns.ts';
 import { ways } from './ways.ts';
 import { working } from './working.ts';
@@ -24,6 +25,7 @@ export const english = {
     headings,
     outcomes,
     reviews,
+    unknownFields,
     unknowns,
     ways,
     working,

@@ -36,7 +36,6 @@ export const outcomes = {
   'setup.no-pull-to-feel': 'there is no pull to feel',
   'narrows.advice':
     'Measure the {what}: the good range would shrink from {from}–{to} to {closerFrom}–{closerTo}.',
-  'narrows.little':
-    'The {what} is the largest doubt, yet measuring it would not narrow the range by a graduation.',
+  'narrows.little': 'No measurement would narrow this by a graduation; the largest doubt is the {what}.',
   'assumed.remark': '{what}: assumed ({source})',
 } as const;
