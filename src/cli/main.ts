@@ -3,6 +3,7 @@ import { type Command, EXIT, FileFault, type Terminal, UsageFault } from './comm
 import { check } from './commands/check.ts';
 import { demo } from './commands/demo.ts';
 import { explain } from './commands/explain.ts';
+import { fields } from './commands/fields.ts';
 import { key } from './commands/key.ts';
 import { newFile } from './commands/new.ts';
 import { pages } from './commands/pages.ts';
@@ -10,7 +11,7 @@ import { review } from './commands/review.ts';
 import { schema } from './commands/schema.ts';
 import { version } from './version.ts';
 
-const commands: readonly Command[] = [check, key, explain, pages, review, newFile, schema, demo];
+const commands: readonly Command[] = [check, key, explain, pages, review, newFile, fields, schema, demo];
 
 /** Runs one command line; gives back the exit code. */
 export function run(args: readonly string[], terminal: Terminal): number {

@@ -39,7 +39,7 @@ const HYPHEN = /[-–—](?=[ \t]*\d)/y;
  *
  * `a ± b`: b holds 19 of 20, u = b/1.96, normal. `a..b`: anywhere between, u = width/√12 (JCGM
  * 100:2008, 4.3.7). A bare value: u = half its last written digit/√3; in `1/4 in` and `3 ft 6 in`
- * that digit is the quarter and the inch. What can't be read comes back as a fault; nothing is thrown
+ * that digit is the quarter and the inch. A plain `0 mm` is none at all, exactly. What can't be read comes back as a fault; nothing is thrown
  * and nothing is guessed.
  *
  * @example readQuantity('300 g', { dimensions: ['mass'], decimal: 'point' }).value // => 0.3
@@ -71,7 +71,9 @@ function single(text: string, amount: Amount, wanted: Wanted): Written | ReadFau
   const dimension = dimensionOf(text, amount, amount.unit, wanted);
   if (typeof dimension !== 'string') return dimension;
   const value = amount.si(amount.unit);
-  const u = amount.step(amount.unit) / 2 / Math.sqrt(3);
+  // A plain nought says that there is none of it; `0.0 mm` says how well that was measured.
+  const isNone = value === 0 && amount.isWhole;
+  const u = isNone ? 0 : amount.step(amount.unit) / 2 / Math.sqrt(3);
   return written(text, value, u, ['even', 'bare'], dimension, amount.unit);
 }
 

@@ -11,6 +11,8 @@ export interface Amount {
   /** Size of the last written digit, likewise. */
   readonly step: (unit: Unit | null) => number;
   readonly unit: Unit | null;
+  /** Written without a fraction or decimals. */
+  readonly isWhole: boolean;
   readonly from: number;
   readonly to: number;
 }
@@ -34,7 +36,7 @@ const SMALLER: Readonly<Record<string, string>> = {
 };
 
 const SPACES = /[ \t]*/y;
-const UNIT = /m\/s(?:\^?2|²)|[\p{L}°%](?:[\p{L}/²°%^]|[- ](?=\p{L}))*/uy;
+const UNIT = /["″'′]|m\/s(?:\^?2|²)|[\p{L}°%](?:[\p{L}/²°%^]|[- ](?=\p{L}))*/uy;
 
 /**
  * The amount at a place of a text. Units are not checked against what is wanted here.
@@ -50,12 +52,26 @@ export function scanAmount(text: string, start: number, mark: DecimalMark): Amou
   const first = scanUnit(text, number.to);
   if (first !== null && first.kind === 'unknown-unit') return first;
   if (first === null)
-    return amount(null, from, number.to, (unit) => sign * inSi(number.value, unit), number.step);
+    return amount(
+      null,
+      from,
+      number.to,
+      (unit) => sign * inSi(number.value, unit),
+      number.step,
+      number.isWhole,
+    );
 
   const next = skipSpaces(text, first.to);
   const smaller = SMALLER[first.unit.symbol];
   if (smaller === undefined || !number.isWhole || !/\d/.test(text[next] ?? ''))
-    return amount(first.unit, from, first.to, (unit) => sign * inSi(number.value, unit), number.step);
+    return amount(
+      first.unit,
+      from,
+      first.to,
+      (unit) => sign * inSi(number.value, unit),
+      number.step,
+      number.isWhole,
+    );
 
   const rest = scanNumber(text, next, mark);
   if (rest.kind === 'read-fault') return rest;
@@ -69,6 +85,7 @@ export function scanAmount(text: string, start: number, mark: DecimalMark): Amou
     si: () => value,
     step: () => toSi(rest.step, smaller),
     unit: first.unit,
+    isWhole: rest.isWhole,
     from,
     to: second.to,
   };
@@ -83,8 +100,15 @@ function noUnit(written: string, unit: Unit, smaller: string, span: ReadFault['s
   return { kind: 'read-fault', fault: 'no-unit', facts, span };
 }
 
-function amount(unit: Unit | null, from: number, to: number, si: Amount['si'], step: number): Amount {
-  return { kind: 'amount', si, step: (asked) => inSi(step, asked), unit, from, to };
+function amount(
+  unit: Unit | null,
+  from: number,
+  to: number,
+  si: Amount['si'],
+  step: number,
+  isWhole: boolean,
+): Amount {
+  return { kind: 'amount', si, step: (asked) => inSi(step, asked), unit, isWhole, from, to };
 }
 
 function scanUnit(

@@ -12,8 +12,19 @@ export interface ScannedNumber {
   readonly to: number;
 }
 
-const MIXED = /(\d+)[ \t]+(\d+)\/(\d+)/y;
+const MIXED = /(\d+)(?:[ \t]+|-)(\d+)\/(\d+)/y;
 const FRACTION = /(\d+)\/(\d+)/y;
+const SIGN = /(\d*)[ \t]*([½¼¾⅛⅜⅝⅞])/y;
+/** Fractions that have a sign of their own, in eighths. */
+const EIGHTHS: Readonly<Record<string, readonly [above: number, below: number]>> = {
+  '½': [1, 2],
+  '¼': [1, 4],
+  '¾': [3, 4],
+  '⅛': [1, 8],
+  '⅜': [3, 8],
+  '⅝': [5, 8],
+  '⅞': [7, 8],
+};
 const WITH_POINT = /\d+(?:\.\d+)?|\.\d+/y;
 const WITH_COMMA = /\d+(?:,\d+)?|,\d+/y;
 const OTHER_MARK_IS_COMMA = /\d*(?:,\d+)+/y;
@@ -21,7 +32,7 @@ const OTHER_MARK_IS_POINT = /\d*(?:\.\d+)+/y;
 const EXPONENT = /[eE][+-]?\d/y;
 
 /**
- * The unsigned number at a place of a text: `14.2`, `.5`, `1/4`, `2 1/4`, and `1,5` where the
+ * The unsigned number at a place of a text: `14.2`, `.5`, `1/4`, `2 1/4`, `2-1/4`, `2¼`, and `1,5` where the
  * decimal mark is a comma. Latin digits only; no exponent, no thousands mark.
  *
  * @example scanNumber('2 1/4 in', 0, 'point').value // => 2.25
@@ -29,6 +40,8 @@ const EXPONENT = /[eE][+-]?\d/y;
 export function scanNumber(text: string, from: number, mark: DecimalMark): ScannedNumber | ReadFault {
   const parts = match(MIXED, text, from) ?? match(FRACTION, text, from);
   if (parts !== null) return fractionOf(parts, from);
+  const sign = match(SIGN, text, from);
+  if (sign !== null) return signOf(sign, from);
 
   const other = match(mark === 'point' ? OTHER_MARK_IS_COMMA : OTHER_MARK_IS_POINT, text, from);
   if (other !== null) return otherMark(other[0], from, mark);
@@ -61,6 +74,13 @@ function fractionOf(parts: RegExpExecArray, from: number): ScannedNumber | ReadF
     return notANumber(parts.input, from);
   const to = from + parts[0].length;
   return { kind: 'number', value: whole + above / below, step: 1 / below, isWhole: false, from, to };
+}
+
+/** `1½` or `½`. */
+function signOf([all, whole = '', sign = '']: RegExpExecArray, from: number): ScannedNumber {
+  const [above, below] = EIGHTHS[sign] ?? [0, 1];
+  const to = from + all.length;
+  return { kind: 'number', value: Number(whole) + above / below, step: 1 / below, isWhole: false, from, to };
 }
 
 function otherMark(written: string, from: number, mark: DecimalMark): ReadFault {

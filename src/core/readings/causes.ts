@@ -1,4 +1,5 @@
 import { isNotDefined } from '../description/not-defined.ts';
+import { predict } from '../setups/predict.ts';
 import { predictScale } from '../setups/predict-scale.ts';
 import { predictTally } from '../setups/predict-tally.ts';
 import { hangAngle, type Setup } from '../setups/setup.ts';
@@ -34,6 +35,7 @@ export const BASE_RATES = {
   'in-ounces': 0.01,
   'in-pounds': 0.005,
   'in-kilograms': 0.005,
+  schoolbook: 0.01,
   'in-millimetres': 0.01,
   'in-centimetres': 0.02,
   'in-inches': 0.01,
@@ -62,8 +64,29 @@ export function causesOf(setup: Setup, own: ReadingUnit): readonly Cause[] {
         figure,
         unit,
       });
+  const schoolbook = schoolbookFigure(setup, figure);
+  if (schoolbook !== null)
+    found.push({
+      code: 'reading.schoolbook',
+      kind: 'reading',
+      rate: BASE_RATES.schoolbook,
+      figure: schoolbook,
+      unit: null,
+    });
   const rest = found.reduce((sum, cause) => sum + cause.rate, 0);
   return [{ code: 'good', kind: 'good', rate: Math.max(0.5, 1 - rest), figure, unit: null }, ...found];
+}
+
+/**
+ * The frictionless figure, where the scale would hardly show it: somebody reckoned instead of reading.
+ * It is held to no finer than a reading, so that a slip at the scale that leads to the same figure is
+ * named before it.
+ */
+function schoolbookFigure(setup: Setup, figure: Figure | null): Figure | null {
+  const { textbook } = predict(setup);
+  if (figure === null || isNotDefined(textbook)) return null;
+  const reckoned = { low: textbook.value, high: textbook.value, u: figure.u };
+  return isSame(reckoned, figure) ? null : reckoned;
 }
 
 export const unitsFor = (setup: Setup): readonly ReadingUnit[] =>

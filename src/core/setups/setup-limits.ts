@@ -11,6 +11,9 @@ import type { Setup } from './setup.ts';
 /** Fewer graduations than this above the stop teach little: one graduation is then a fifth of the reading. */
 const FEW_GRADUATIONS = 5;
 
+/** A good range wider than this share of the scale calls nearly every reading good. */
+const SAYS_NOTHING = 0.6;
+
 /**
  * What makes a setup impossible or useless to read, with the number that shows it. A pull beyond the
  * scale is an error; what can still be set up but teaches little is a warning.
@@ -96,6 +99,14 @@ function smallReading(setup: Setup, outcome: Extract<Outcome, { kind: 'reading' 
       shows: shown(highest),
       graduation: shown(scale.graduations.step),
       graduations: Math.round(graduations * 10) / 10,
+    });
+  const { from, to } = outcome.good;
+  if (to - from > SAYS_NOTHING * (scale.range - scale.stop))
+    say('range-says-nothing', 'warning', 'scale', {
+      scale: scale.mark,
+      from: shown(from),
+      to: shown(to),
+      range: shown(scale.range),
     });
   const least = leastPull(setup, atBest);
   if (least > 0 && setup.way !== 'lower' && highest - COVERAGE_95 * outcome.u < least)

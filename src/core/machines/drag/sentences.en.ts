@@ -8,8 +8,8 @@ export const sentences = {
   'drag.pull': 'pull in the string, moving on',
   'drag.let-back': 'pull in the string, letting it come back (below 0: it does not)',
   'drag.no-useful-work': 'nothing is raised on the level, so no useful work is done',
-  'drag.step.pull-level': 'Pull the scale slowly, level and straight.',
-  'drag.step.pull-on': 'Pull the scale slowly.',
+  'drag.step.pull-level': 'Pull the scale level and straight.',
+  'drag.step.pull-on': 'Pull on the scale.',
   'drag.mistake.string-not-level': 'the string was not level, about 15 degrees up',
   'drag.mistake.read-too-near': 'it was read too near the guide pulley, at half the distance',
 } as const;

@@ -32,7 +32,7 @@ export function steps(screw: Screw): readonly Step[] {
     { key: 'screw.step.load', facts: {} },
     ...(arm === undefined ? [] : [{ key: 'screw.step.hook', facts: { arm: lengthFact(atBest(arm)) } }]),
     { key: 'screw.step.pull-square', facts: {} },
-    { key: 'screw.step.read-turning', facts: {} },
+    { key: 'screw.step.pull-on', facts: {} },
   ];
 }
 

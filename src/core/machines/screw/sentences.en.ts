@@ -55,7 +55,7 @@ export const sentences = {
   'screw.step.load': 'Put the load on the head of the screw.',
   'screw.step.hook': 'Hook the scale to the lever, {arm} from the axis.',
   'screw.step.pull-square': 'Keep the scale level and square to the lever.',
-  'screw.step.read-turning': 'Read the scale while the lever turns slowly.',
+  'screw.step.pull-on': 'Pull on the scale.',
   'screw.mistake.turn-more': 'one turn too many was counted',
   'screw.mistake.turn-less': 'one turn too few was counted',
   'screw.mistake.half-turns': 'half turns were counted as turns',

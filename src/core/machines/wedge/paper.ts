@@ -25,7 +25,7 @@ export function steps(wedge: Wedge): readonly Step[] {
     { key: wedge.pushed === 'down' ? 'wedge.step.pull-down' : 'wedge.step.pull-level', facts: {} },
     wedge.hasMark
       ? { key: 'wedge.step.read-at-mark', facts: { advance: lengthFact(atBest(wedge.inputs.advance)) } }
-      : { key: 'wedge.step.read-sliding', facts: {} },
+      : { key: 'wedge.step.pull-on', facts: {} },
   ];
 }
 

@@ -35,9 +35,9 @@ export const sentences = {
   'windlass.step.hook-wheel': "Hook the scale to the wheel's line.",
   'windlass.step.hook-crank': 'Hook the scale to the handle of the crank.',
   'windlass.step.square': 'Keep the scale square to the crank.',
-  'windlass.step.pull-down': 'Pull the scale slowly down.',
-  'windlass.step.pull-level': 'Pull the scale slowly along the level.',
-  'windlass.step.pull-up': 'Lift the scale slowly up.',
+  'windlass.step.pull-down': 'Pull the scale straight down.',
+  'windlass.step.pull-level': 'Pull the scale level.',
+  'windlass.step.pull-up': 'Pull the scale straight up.',
   'windlass.mistake.line-winds-on-itself': 'the line on the axle wound on itself',
   'windlass.mistake.lines-swapped': 'the load hung on the wheel and the scale pulled on the axle',
 } as const;

@@ -1,5 +1,9 @@
-/** English around judged readings. */
+/** English around judged readings and listed fields. */
 export const reviews = {
+  'fields.part': 'In the kit file, a part "{name}" may say:',
+  'fields.machine': 'In the activity file, a setup of the {name} may say:',
+  'fields.slots': 'and names the role that stands in each place:',
+  'fields.required': 'must be there',
   'review.title': 'Readings in {file}',
   'review.column.line': 'line',
   'review.column.group': 'group',
@@ -13,7 +17,7 @@ export const reviews = {
   'review.one': '{setup}, written "{written}": {verdict}',
   'review.good-range': 'good is {range}',
   'review.cause': 'likely cause: {cause} ({percent} %)',
-  'review.not-used': 'rows not used',
+  'review.not-used': 'not used',
   'readings.no-heading': 'The first row must name the columns: group, setup, reading, note.',
   'readings.no-column': 'Without column names nobody can tell what this row says.',
   'readings.no-setup': 'The setup is missing: which card was this reading for?',

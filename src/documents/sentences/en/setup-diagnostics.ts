@@ -4,7 +4,7 @@ export const setupDiagnostics = {
     what: 'there is no such hole',
     here: '"{part}" has {holes} holes',
     why: 'holes are counted from the left (lower) end, from 1',
-    help: 'choose a hole from 1 to {holes}, or correct the number of holes in the kit file',
+    help: 'choose a hole that is there (the kit file says how many), or write a distance, as "35 cm"',
   },
   'pull-below-the-stop': {
     what: 'the pointer rests on its stop',
@@ -47,6 +47,12 @@ export const setupDiagnostics = {
     here: 'it shows {shows}: {graduations} graduations of {graduation} on "{scale}"',
     why: 'one graduation is then a fifth of the reading or more, so partner setups look alike',
     help: 'use a scale with finer graduations, or a heavier load',
+  },
+  'range-says-nothing': {
+    what: 'a good range that says nothing',
+    here: 'good is {from} to {to}; "{scale}" ends at {range}',
+    why: 'where nearly every reading is good, no reading can be found wrong',
+    help: 'measure what "handspike key" names for this setup, or choose a setup that friction decides less',
   },
   'hand-limit': {
     what: 'a pull of more than the hand limit',

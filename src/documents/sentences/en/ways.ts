@@ -4,8 +4,8 @@ export const ways = {
   'way.lower': 'creeping back',
   'way.held': 'held still',
   'way.start': 'the peak just before it moves',
-  'way.raise.instruction': 'Read while the load moves up slowly and steadily.',
-  'way.lower.instruction': 'Read while the load creeps back slowly and steadily.',
+  'way.raise.instruction': 'Read while it moves on slowly and steadily.',
+  'way.lower.instruction': 'Read while it creeps back slowly and steadily.',
   'way.held.instruction': 'Hold it still, wait till the pointer rests, then read.',
   'way.start.instruction': 'Pull harder and harder; read the highest value just before it moves.',
   'way.raise.why': 'Friction works against the hand on the way up: this is the highest steady pull.',
@@ -38,6 +38,6 @@ export const ways = {
   'watched.travel': 'travel',
   'watched.ease': 'how easy it felt',
   'watched.turns.instruction': 'Count the turns; count quarter turns too.',
-  'watched.travel.instruction': 'Measure how far it moves, in millimetres.',
+  'watched.travel.instruction': 'Measure how far it moves.',
   'watched.ease.instruction': 'Try each one; say which was easiest.',
 } as const;
