@@ -24,7 +24,7 @@ export function dimensionRows(level: readonly Measure[]): ReadonlyMap<Measure, n
   const wishes = [...new Set(level.map(wishOf))].sort((a, b) => a - b);
   const nearestFirst = [...level].sort((a, b) => wishOf(a) - wishOf(b) || widthOf(a) - widthOf(b));
   for (const each of nearestFirst) {
-    const [left, right] = roomOf(each);
+    const [left, right] = roomOf(each, level);
     let row = wishes.indexOf(wishOf(each));
     while (taken[row]?.some(([from, to]) => left < to - 0.3 && right > from + 0.3)) row += 1;
     while (taken.length <= row) taken.push([]);
@@ -37,11 +37,31 @@ export function dimensionRows(level: readonly Measure[]): ReadonlyMap<Measure, n
 const wishOf = ({ row }: Measure): number => Math.abs(row || 1);
 const widthOf = ({ from, to }: Measure): number => Math.abs(to[0] - from[0]);
 
+/** Room for words beside a dimension, with what keeps them off the tick. */
+const besideOf = (measure: Measure): number => 2.2 + lettersWidth(measure.text, LETTERING.normal);
+
+/**
+ * Where words go that don't fit within: to the right (1), or to the left where on the right an end of
+ * another dimension would send its extension line through them.
+ */
+export function besideSide(measure: Measure, level: readonly Measure[]): 1 | -1 {
+  const ends = level.filter((each) => each !== measure).flatMap(({ from, to }) => [from[0], to[0]]);
+  const [left, right] = edgesOf(measure);
+  const isCrossed = (low: number, high: number): boolean => ends.some((x) => x > low && x < high);
+  const room = besideOf(measure);
+  return isCrossed(right + 0.3, right + room) && !isCrossed(left - room, left - 0.3) ? -1 : 1;
+}
+
+const edgesOf = ({ from, to }: Measure): readonly [number, number] => [
+  Math.min(from[0], to[0]),
+  Math.max(from[0], to[0]),
+];
+
 /** From left to right all that a level dimension needs, its words beside it where they don't fit within. */
-function roomOf(measure: Measure): readonly [number, number] {
-  const left = Math.min(measure.from[0], measure.to[0]);
-  const right = Math.max(measure.from[0], measure.to[0]);
-  return fitsWithin(measure)
-    ? [left, right]
-    : [left, right + 2.2 + lettersWidth(measure.text, LETTERING.normal)];
+function roomOf(measure: Measure, level: readonly Measure[]): readonly [number, number] {
+  const [left, right] = edgesOf(measure);
+  if (fitsWithin(measure)) return [left, right];
+  return besideSide(measure, level) > 0
+    ? [left, right + besideOf(measure)]
+    : [left - besideOf(measure), right];
 }

@@ -1,5 +1,5 @@
 import type { Point } from '../../core/description/drawing.ts';
-import { dimensionRows, fitsWithin, type Measure } from './dimension-rows.ts';
+import { besideSide, dimensionRows, fitsWithin, type Measure } from './dimension-rows.ts';
 import { type Box, curve, type Ink, LETTERING, lettersWidth, mm, path, together, words } from './ink.ts';
 
 /** Rows of dimension lines stand this far apart, the first one this far from what it measures. */
@@ -31,7 +31,7 @@ export function dimensionInks(
   return measures.map((each) => {
     if (isLevel(each)) {
       const y = edge + side * (FIRST + ROW * (rows.get(each) ?? 0));
-      return dimension(each, [each.from[0], y], [each.to[0], y], obstacles, side);
+      return dimension(each, [each.from[0], y], [each.to[0], y], obstacles, side, besideSide(each, level));
     }
     if (isUpright(each)) return uprightDimension(each, obstacles);
     return slantedDimension(each, written);
@@ -64,7 +64,14 @@ function edgeOf(measures: readonly Measure[], obstacles: readonly Box[], side: 1
   return side > 0 ? Math.max(...own, ...inTheWay) : Math.min(...own, ...inTheWay);
 }
 
-function dimension(measure: Measure, a: Point, b: Point, obstacles: readonly Box[], side: 1 | -1): Ink {
+function dimension(
+  measure: Measure,
+  a: Point,
+  b: Point,
+  obstacles: readonly Box[],
+  side: 1 | -1,
+  beside: 1 | -1,
+): Ink {
   const start = (point: Point): number => clearOf(point, obstacles, side) + side * 0.8;
   const y = a[1];
   const middle = (a[0] + b[0]) / 2;
@@ -88,7 +95,9 @@ function dimension(measure: Measure, a: Point, b: Point, obstacles: readonly Box
     tick(b),
     fitsWithin(measure)
       ? words([middle, y - 1.1], measure.text)
-      : words([Math.max(a[0], b[0]) + 1.6, y - 1.1], measure.text, { anchor: 'start' }),
+      : beside > 0
+        ? words([Math.max(a[0], b[0]) + 1.6, y - 1.1], measure.text, { anchor: 'start' })
+        : words([Math.min(a[0], b[0]) - 1.6, y - 1.1], measure.text, { anchor: 'end' }),
   ]);
 }
 

@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { boathouse, setupNamed } from '../../../test/documents/boathouse.ts';
 import type { Drawing, Point } from '../../core/description/drawing.ts';
+import { besideSide } from './dimension-rows.ts';
 import { scaleBarLength } from './drawing-scale.ts';
 import { hatching } from './hatching.ts';
 import { paintDrawing } from './paint-drawing.ts';
@@ -106,4 +107,36 @@ test('hatching never leaves its outline', () => {
     }),
     { seed: 11 },
   );
+});
+
+test('a sketch bears no scale and says so', () => {
+  const sketch = paintDrawing({ ...drawing, isSketch: true }, options);
+  expect(sketch).not.toMatch(/1 : \d/);
+  expect(sketch).toContain('a sketch, not to scale');
+  expect(sketch).toContain('Not to scale: it shows how the line runs.');
+});
+
+test('a line to another picture says where it goes, in the picture and to someone who hears it', () => {
+  const shapes = drawing.shapes.map((shape) =>
+    shape.shape === 'effort'
+      ? ({
+          shape: 'link',
+          from: shape.from,
+          direction: shape.direction,
+          key: 'compound.label.to',
+          facts: { stage: 2 },
+        } as const)
+      : shape,
+  );
+  const svg = paintDrawing({ shapes }, options);
+  expect(svg).toMatch(/<text[^>]*>line to stage 2<\/text>/);
+  expect(svg).toContain('A cord leaves the picture 25 cm right of the pivot: line to stage 2.');
+});
+
+test('words that find no room within a dimension stand where no extension line runs through them', () => {
+  const narrow = { from: [0, 0], to: [2, 0], row: 1, text: '1.09 cm' } as const;
+  const alone = besideSide(narrow, [narrow]);
+  const crossedRight = besideSide(narrow, [narrow, { from: [0, 0], to: [12, 0], row: 2, text: '5.09 cm' }]);
+  const crossedBoth = besideSide(narrow, [narrow, { from: [-8, 0], to: [12, 0], row: 2, text: '5.09 cm' }]);
+  expect([alone, crossedRight, crossedBoth]).toEqual([1, -1, 1]);
 });

@@ -109,7 +109,10 @@ function drawingInk(drawing: Drawing, reduction: number, options: DrawingOptions
         row: shape.offset,
         text: quantityText({ si: shape.metres, dimension: 'length' }),
       });
-    else if (shape.shape === 'label') lettering.push(words(on(shape.at), labelText(shape, options)));
+    else if (shape.shape === 'label')
+      lettering.push(
+        words(on(shape.at), labelText(shape, options), { size: isOfLoad(shape) ? 'normal' : 'small' }),
+      );
     else {
       if (shape.shape === 'hole') holes.push(holeOf(shape, on, perMetre));
       const ink = shapeInk(shape, on, perMetre, loads, options);
@@ -131,12 +134,14 @@ function drawingInk(drawing: Drawing, reduction: number, options: DrawingOptions
   return together(all.filter((ink) => ink.svg !== '' || ink.letters !== undefined));
 }
 
+const isOfLoad = ({ key }: { readonly key: string }): boolean => key.endsWith('.load');
+
 /** A load that isn't hung but carried is named with what it weighs. */
 function labelText(
   { key, facts }: Extract<Shape, { shape: 'label' }>,
   { language, load }: DrawingOptions,
 ): string {
-  if (!key.endsWith('.load') || load === null) return sentence(language, key, facts);
+  if (!isOfLoad({ key }) || load === null) return sentence(language, key, facts);
   const written = loadText(load, undefined);
   return written === '' ? load.label : written;
 }

@@ -67,13 +67,11 @@ function front(language: Language, sheet: Sheet): string {
     const rows = table.setups.map((setup) => row(language, table, setup));
     return `<tbody><tr class="group"><th colspan="${COLUMNS.length}" scope="rowgroup">${heading}</th></tr>${rows.join('')}</tbody>`;
   });
-  const notes = ['range', 'grams', 'assumed'].map((note) => `<p>${say(`key.note.${note}`)}</p>`);
   return [
-    `<table class="key"><caption>${say('key.caption')}</caption>`,
+    `<table class="key"><caption>${say('key.caption')} ${say('key.note.assumed')}</caption>`,
     `<thead><tr>${head.join('')}</tr></thead>`,
     ...groups,
     '</table>',
-    `<div class="notes">${notes.join('')}</div>`,
   ].join('\n');
 }
 
@@ -90,38 +88,52 @@ function row(language: Language, table: TableSheet, setup: SetupSheet): string {
   ].join('');
 }
 
-/** The back: for each setup the reasons in words, table by table. */
+/** The back: for each setup the reasons in words, table by table. What needs no word has no line. */
 function back(language: Language, sheet: Sheet): string {
   const say = (key: string, facts = {}) => escapeText(sentence(language, key, facts));
+  const notes = ['range', 'grams'].map((note) => `<p>${say(`key.note.${note}`)}</p>`);
   const tables = sheet.tables.map((table) => {
-    const reasons = table.setups.map(
-      (setup) => `<dt>${escapeText(setup.mark)}</dt><dd>${reasonText(language, setup)}</dd>`,
-    );
+    const reasons = table.setups.flatMap((setup) => {
+      const text = reasonText(language, setup);
+      return text === '' ? [] : [`<dt>${escapeText(setup.mark)}</dt><dd>${text}</dd>`];
+    });
     const assumed = assumedNames(language, table);
+    if (reasons.length === 0 && assumed.length === 0) return '';
+    const list = reasons.length === 0 ? '' : `<dl>${reasons.join('')}</dl>`;
     const last =
       assumed.length === 0 ? '' : `<p class="assumed">${say('key.assumed-are', { what: assumed })}</p>`;
     const heading = say('key.text.table', { mark: table.mark, title: table.title });
-    return `<section><h3>${heading}</h3><dl>${reasons.join('')}</dl>${last}</section>`;
+    return `<section><h3>${heading}</h3>${list}${last}</section>`;
   });
-  return `<section class="why"><h2>${say('key.why')}</h2>${tables.join('')}</section>`;
+  return `<section class="why"><h2>${say('key.why')}</h2><div class="notes">${notes.join('')}</div>${tables.join('')}</section>`;
 }
 
+/** What is found where it is no plain reading, why the schoolbook differs (its figure is in front), what to measure. */
 function reasonText(language: Language, setup: SetupSheet): string {
   const { prediction } = setup;
   const { kind } = prediction.outcome;
   const cut = 'cutAtOwnWeight' in prediction.outcome ? sentence(language, 'found.cut-at-own-weight') : '';
-  const special = kind === 'reading' || kind === 'band' ? cut : capital(outcomeText(language, prediction));
+  const isPlain = kind === 'reading' || kind === 'band' || kind === 'ease';
+  const special = isPlain ? cut : asSentence(outcomeText(language, prediction));
+  const { textbook } = prediction;
+  const missing = isNotDefined(textbook) ? textbookText(language, textbook) : '';
+  const text = [special, missing, whyText(language, setup)].filter((each) => each !== '').join(' ');
   const narrowing = narrowingText(language, prediction);
-  const reasons = [special, textbookText(language, prediction.textbook), whyText(language, setup)];
-  const text = escapeText(reasons.filter((each) => each !== '').join(' '));
-  return narrowing === '' ? text : `${text} <em>${escapeText(narrowing)}</em>`;
+  return [escapeText(text), narrowing === '' ? '' : `<em>${escapeText(narrowing)}</em>`]
+    .filter((each) => each !== '')
+    .join(' ');
 }
+
+/** Outcomes are told in the middle of a line elsewhere; on their own they are sentences. */
+const asSentence = (text: string): string => `${capital(text)}${/[.!?]$/.test(text) ? '' : '.'}`;
 
 /** The range that counts, large; what is expected within it, small. A starred one rests on an assumption. */
 function goodCell(language: Language, { prediction }: SetupSheet): string {
   const short = escapeText(outcomeShort(language, prediction));
   const star = prediction.assumed.length > 0 && goodRangeOf(prediction) !== null ? '*' : '';
   const { kind } = prediction.outcome;
+  if (kind === 'ease')
+    return `<b class="state">${short}</b><small>${escapeText(sentence(language, 'found.ease.note'))}</small>`;
   if (kind !== 'reading' && kind !== 'band') return `<b class="state">${short}</b>`;
   const value = `${expectedText(language, prediction) ?? ''} ${unitLabel(marksOf(prediction).unit)}`;
   return `<b>${short}${star}</b><small>${escapeText(sentence(language, 'key.expected-is', { value }))}</small>`;

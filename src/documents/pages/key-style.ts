@@ -10,11 +10,11 @@ export const KEY_STYLE = `
 .key tbody th{font-weight:400}
 .key tbody th b{font-size:1.1rem;margin-right:.55rem}
 .key small{display:block;color:var(--soft);font-size:.87rem;line-height:1.35}
-.key .good b{font-size:1.3rem;white-space:nowrap;line-height:1.2}
-.key .good .state{font-size:1.05rem;white-space:normal}
+.key .good b{font-size:1.2rem;line-height:1.2}
+.key .good .state{font-size:1.05rem}
 .key .both span{white-space:nowrap;display:block}
-.key .c1{width:30%}.key .c2{width:18%}.key .c3{width:15%}.key .c4{width:25%}.key .c5{width:12%}
-.notes{display:grid;gap:.3rem;font-size:.92rem;color:var(--soft)}
+.key .c1{width:29%}.key .c2{width:20%}.key .c3{width:15%}.key .c4{width:24%}.key .c5{width:12%}
+.notes{margin-top:.4rem;display:grid;gap:.3rem;font-size:.92rem;color:var(--soft)}
 .why{margin-top:2rem;border-top:2px solid var(--ink);padding-top:.6rem}
 .why section{margin-top:1rem}
 .why dl{display:grid;grid-template-columns:auto 1fr;gap:.3rem 1rem}
@@ -31,6 +31,7 @@ export const KEY_STYLE = `
 .key .both span{display:inline;margin-right:1rem}
 .key td[data-label]::before{content:attr(data-label);display:block;font-size:.75rem;color:var(--soft)}
 }
+@page{margin:10mm 12mm}
 @media print{
 body{font-size:8.8pt;line-height:1.25}
 h1{font-size:15pt}h2{font-size:11pt}
@@ -41,9 +42,10 @@ h1{font-size:15pt}h2{font-size:11pt}
 .key{margin-bottom:1.5mm}
 .key caption{padding:0 0 .8mm}
 .key td svg{width:37mm}
+.key .c1{width:32%}.key .c2{width:21%}.key .c3{width:14%}.key .c4{width:21%}.key .c5{width:12%}
 .key tr{break-inside:avoid}
 .key tr.group{break-after:avoid}
-.key th,.key td{padding:.6mm 2mm .6mm 0}
+.key th,.key td{padding:.35mm 2mm .2mm 0}
 .key thead th{font-size:8pt;padding:.4mm 2mm .4mm 0}
 .key tr.group th{font-size:9.5pt;padding:.6mm 0 .3mm}
 .key .good b{font-size:11pt}
@@ -52,7 +54,8 @@ h1{font-size:15pt}h2{font-size:11pt}
 .key small,.notes,.why .assumed{font-size:8pt;line-height:1.22}
 .notes{gap:.4mm}
 .why{break-before:page;margin:0;border:0;padding:0}
-.why section{margin-top:2.2mm;break-inside:avoid}
-.why dl{gap:.6mm 3mm}
+.why section{margin-top:1.8mm;break-inside:avoid}
+.why dl{gap:.5mm 3mm}
+.why dd{font-size:8.4pt;line-height:1.22}
 }
 `;

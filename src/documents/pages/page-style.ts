@@ -58,7 +58,7 @@ figcaption{color:var(--soft);font-size:.82rem;margin-top:.35rem}
 .steps li::before{content:counter(step);position:absolute;left:0;top:.22rem;width:1.75rem;height:1.75rem;border:1.5px solid var(--ink);border-radius:50%;text-align:center;line-height:1.6rem;font-weight:700;font-size:1rem}
 .read{border-left:4px solid var(--brass);padding:.25rem 0 .25rem .9rem;margin-top:.8rem;display:grid;gap:.2rem}
 .strip{margin-top:.9rem}
-.strip>svg{width:min(100%,44rem)}
+.strip>div>svg{width:min(100%,44rem)}
 .strip p{color:var(--soft);font-size:.92rem;margin-bottom:.2rem}
 .chart{border-top:2px solid var(--ink);padding-top:.7rem}
 .chart .wide{overflow-x:auto}
@@ -71,6 +71,15 @@ table.data tbody th{font-size:1.15rem;white-space:nowrap}
 table.data td.unit{width:4.5rem;color:var(--soft)}
 .local{margin-top:1rem;color:var(--soft);font-size:.9rem}
 @media screen and (max-width:56rem){.setup .work{grid-template-columns:minmax(0,1fr)}}
+@media screen and (max-width:44rem){
+table.data{min-width:0;table-layout:fixed}
+table.data th,table.data td{padding:.3rem .25rem}
+table.data thead th{font-size:.78rem}
+table.data tbody th{font-size:1.05rem}
+table.data td.unit{width:auto;font-size:.85rem}
+.strip>div{overflow-x:auto}
+.strip>div>svg{width:34rem;max-width:none}
+}
 @media print{
 .setup{break-inside:avoid;margin-bottom:2.5mm;padding-top:1.2mm}
 .setup header{margin-bottom:1mm}
@@ -83,11 +92,11 @@ table.data td.unit{width:4.5rem;color:var(--soft)}
 .care{margin-bottom:3mm;padding:.8mm 0;gap:0 3mm}
 .block{margin-bottom:2.5mm}
 .care svg{width:8mm;height:8mm}
-.chart{break-inside:avoid;padding-top:2mm}
-.strip{margin-top:2mm}
+.chart{break-inside:avoid;padding-top:1.2mm}
+.strip{margin-top:1.5mm}
 table.data{min-width:0}
-table.data tbody tr{height:10.5mm}
+table.data tbody tr{height:10mm}
 table.data th,table.data td{padding:.6mm 2mm}
-.local{margin-top:2mm;font-size:8pt}
+.local{margin-top:1mm;font-size:8pt;line-height:1.2;break-before:avoid}
 }
 `;

@@ -79,3 +79,10 @@ test('the key has range, expectation, newtons and grams, strip and schoolbook fo
     sheet.tables.flatMap((table) => table.setups).length,
   );
 });
+
+test('the back of the key has each reason once and leaves the figures to the front', () => {
+  const [, back = ''] = key.split('<section class="why">');
+  expect(back).toContain('the pin rubs in its hole');
+  expect(back).not.toMatch(/Schoolbook: \d/);
+  expect(key.split('<section class="why">')[0]).toContain('rests on an assumed value');
+});

@@ -176,7 +176,7 @@ function strips(language: Language, table: TableSheet): readonly string[] {
       scale: sentence(language, 'page.scale-named', { mark: scale.label }),
       setups: marks,
     });
-    return `<div class="strip"><h3>${escapeText(title)}</h3>${n === 0 ? hint : ''}${picture}</div>`;
+    return `<div class="strip"><h3>${escapeText(title)}</h3>${n === 0 ? hint : ''}<div>${picture}</div></div>`;
   });
 }
 

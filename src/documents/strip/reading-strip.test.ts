@@ -51,3 +51,13 @@ test('the strip says in words what it shows', () => {
   expect(svg).toContain('The good range from 1.4 to 1.8 N is hatched.');
   expect(svg).toContain('Group A read 1.5 N.');
 });
+
+test('no unit is cut off: the picture is wide enough for its letters in the widest of the page fonts', () => {
+  // Advance widths in thousandths of DejaVu Sans Bold, from memory: t 478, u 712, r 493, n 712, s 595.
+  const turns = { ...scale, graduations: { step: 0.25, unit: 'turns', unitSi: 1 }, ends: false };
+  const [left = 0, , width = 0] = (/viewBox="([^"]+)"/.exec(readingStrip(turns, options))?.[1] ?? '')
+    .split(' ')
+    .map(Number);
+  const letters = ((478 + 712 + 493 + 712 + 595) / 1000) * 3.9;
+  expect(left + width).toBeGreaterThan(options.length + 2.5 + letters);
+});

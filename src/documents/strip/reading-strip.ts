@@ -34,7 +34,7 @@ export interface StripOptions {
   readonly hideGood: boolean;
 }
 
-const BAND = 4.6;
+const BAND = 3.8;
 
 /**
  * The reading strip: the instrument's own graduations, true, with the good range hatched above them,
@@ -105,7 +105,7 @@ function markInks(strip: Strip, options: StripOptions): readonly Ink[] {
     );
     if (rank !== 'numbered') return [line];
     const plain = trimmed(markText(strip.graduations, si, decimal));
-    return [line, words([at, long + 3.2], plain, { size: 'small' })];
+    return [line, words([at, long + 2.9], plain, { size: 'small' })];
   });
 }
 
@@ -122,8 +122,8 @@ const pointer = (at: number): Ink =>
     path(
       [
         [at, -BAND - 0.2],
-        [at - 1.5, -BAND - 3],
-        [at + 1.5, -BAND - 3],
+        [at - 1.4, -BAND - 2.6],
+        [at + 1.4, -BAND - 2.6],
       ],
       'accent',
       true,

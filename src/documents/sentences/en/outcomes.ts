@@ -16,6 +16,7 @@ export const outcomes = {
     'scale on the other side: it runs by itself and has to be held back with {force}.',
   'found.ease': 'number {order} of {of}, the easiest first',
   'found.ease.short': '{order} of {of}',
+  'found.ease.note': 'the easiest first',
   'found.not-defined': 'not defined here, because {because}',
   'found.cut-at-own-weight': "The range ends at the scale's own weight: it can't pull with less.",
   'range.from-to': '{from} to {to}',
