@@ -4,7 +4,7 @@ import { type Box, curve, type Ink, LETTERING, lettersWidth, mm, path, together,
 
 /** Rows of dimension lines stand this far apart, the first one this far from what it measures. */
 const ROW = 6.2;
-const FIRST = 4;
+const FIRST = 5;
 const TICK = 1.1;
 const OVERSHOOT = 1.4;
 /** Least opening of an angle where its size is written between the legs. */

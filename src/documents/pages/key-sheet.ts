@@ -6,7 +6,7 @@ import { sentence } from '../sentences/sentence.ts';
 import { predictionStrip } from '../strip/prediction-strip.ts';
 import { readingStrip } from '../strip/reading-strip.ts';
 import { machineName } from '../text/explain-text.ts';
-import { assumedNames, capital, hangText, wayText, whyText } from '../text/key-table.ts';
+import { asSentence, assumedNames, hangText, wayText, whyText } from '../text/key-table.ts';
 import {
   bothUnits,
   expectedText,
@@ -124,9 +124,6 @@ function reasonText(language: Language, setup: SetupSheet): string {
     .join(' ');
 }
 
-/** Outcomes are told in the middle of a line elsewhere; on their own they are sentences. */
-const asSentence = (text: string): string => `${capital(text)}${/[.!?]$/.test(text) ? '' : '.'}`;
-
 /** The range that counts, large; what is expected within it, small. A starred one rests on an assumption. */
 function goodCell(language: Language, { prediction }: SetupSheet): string {
   const short = escapeText(outcomeShort(language, prediction));
@@ -157,6 +154,6 @@ function stripCell(language: Language, table: TableSheet, setup: SetupSheet): st
 function textbookCell(language: Language, { prediction }: SetupSheet): string {
   const { textbook } = prediction;
   if (isNotDefined(textbook)) return '–';
-  const { newtons, grams } = textbookInBoth(language, textbook);
+  const { newtons, grams } = textbookInBoth(language, textbook, prediction.graduations);
   return `<span>${escapeText(newtons)}</span>${grams === null ? '' : `<span>${escapeText(grams)}</span>`}`;
 }

@@ -33,7 +33,7 @@ export function explainText(language: Language, setup: SetupSheet): string {
     '',
     say('explain.result'),
     `  ${outcomeText(language, prediction)}`,
-    `  ${textbookText(language, prediction.textbook)}`,
+    `  ${textbookText(language, prediction.textbook, prediction.graduations)}`,
     ...reasonsOf(language, setup).map((reason) => `  - ${reason}`),
     ...(prediction.budget.length === 0 ? [] : ['', say('explain.budget'), ...budgetText(language, setup)]),
     ...(prediction.narrows === null ? [] : ['', narrowingText(language, prediction)]),

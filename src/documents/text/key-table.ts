@@ -113,13 +113,13 @@ function remarks(language: Language, setup: SetupSheet): readonly string[] {
   const narrowing = narrowingText(language, prediction);
   const plain = prediction.outcome.kind === 'reading' || prediction.outcome.kind === 'band';
   return [
-    ...(plain ? [] : [capital(outcomeText(language, prediction))]),
+    ...(plain ? [] : [asSentence(outcomeText(language, prediction))]),
     ...(setup.scale === null
       ? []
       : [
           `${capital(sentence(language, 'page.scale-named', { mark: setup.scale.label }))}: ${hangText(language, setup.scale)}.`,
         ]),
-    [textbookText(language, prediction.textbook), whyText(language, setup)]
+    [textbookText(language, prediction.textbook, prediction.graduations), whyText(language, setup)]
       .filter((each) => each !== '')
       .join(' '),
     ...(narrowing === '' ? [] : [narrowing]),
@@ -138,3 +138,10 @@ export function whyText(language: Language, setup: SetupSheet): string {
  * @example capital('off the scale') // => 'Off the scale'
  */
 export const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
+
+/**
+ * Outcomes are told in the middle of a line elsewhere; on their own they are sentences.
+ *
+ * @example asSentence('off the scale') // => 'Off the scale.'
+ */
+export const asSentence = (text: string): string => `${capital(text)}${/[.!?]$/.test(text) ? '' : '.'}`;

@@ -38,8 +38,13 @@ export function expectedText(language: Language, prediction: Prediction): string
   switch (outcome.kind) {
     case 'reading':
       return readingText(marks, outcome.expected, outcome.u, decimal);
-    case 'band':
-      return `${readingText(marks, outcome.lower, outcome.u, decimal)}–${readingText(marks, outcome.upper, outcome.u, decimal)}`;
+    case 'band': {
+      // A band narrower than the marks is one figure.
+      const [lower, upper] = [outcome.lower, outcome.upper].map((end) =>
+        readingText(marks, end, outcome.u, decimal),
+      );
+      return lower === upper ? `${lower}` : `${lower}–${upper}`;
+    }
     case 'moves under the scale':
       return readingText(marks, outcome.shows, outcome.u, decimal);
     default:
@@ -137,7 +142,7 @@ export function outcomeShort(language: Language, prediction: Prediction): string
     case 'ease':
       return sentence(language, 'found.ease.short', { order: outcome.order, of: outcome.of });
     case 'not-defined':
-      return '–';
+      return sentence(language, 'found.not-defined.short');
     default:
       return sentence(language, `found.${outcome.kind}`);
   }
@@ -152,24 +157,32 @@ export const notDefinedText = (language: Language, value: NotDefined): string =>
   });
 
 /** The schoolbook's figure as a sentence. */
-export function textbookText(language: Language, textbook: Textbook | NotDefined): string {
+export function textbookText(
+  language: Language,
+  textbook: Textbook | NotDefined,
+  marks?: Graduations | null,
+): string {
   if (isNotDefined(textbook))
     return sentence(language, 'key.textbook-undefined', {
       because: sentence(language, textbook.because, textbook.facts),
     });
-  return sentence(language, 'key.textbook-is', { value: textbookValue(language, textbook) });
+  return sentence(language, 'key.textbook-is', { value: textbookValue(language, textbook, marks) });
 }
 
 /** The schoolbook's figure to three digits, with its unit; a pull in newtons and in grams. */
-export function textbookValue(language: Language, textbook: Textbook): string {
-  const { newtons, grams } = textbookInBoth(language, textbook);
+export function textbookValue(language: Language, textbook: Textbook, marks?: Graduations | null): string {
+  const { newtons, grams } = textbookInBoth(language, textbook, marks);
   return grams === null ? newtons : `${newtons} (${grams})`;
 }
 
-/** The same in two parts, for two lines of a column; turns and lengths have no grams. */
+/**
+ * The same in two parts, for two lines of a column; turns and lengths have no grams. A length is told in
+ * the unit of its ruler, where one is known.
+ */
 export function textbookInBoth(
   language: Language,
   { value, unit }: Textbook,
+  marks?: Graduations | null,
 ): { readonly newtons: string; readonly grams: string | null } {
   const { decimal } = languagePack(language);
   const digits = (number: number) => significant(number, 3, decimal);
@@ -179,7 +192,10 @@ export function textbookInBoth(
     case 'turns':
       return { newtons: `${digits(value)} ${unit}`, grams: null };
     case 'm':
-      return { newtons: `${trimmed(digits(value * 1000))} mm`, grams: null };
+      return {
+        newtons: `${trimmed(digits(value / (marks?.unitSi ?? 0.001)))} ${unitLabel(marks?.unit ?? 'mm')}`,
+        grams: null,
+      };
   }
 }
 

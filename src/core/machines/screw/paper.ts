@@ -112,7 +112,7 @@ function leverView(screw: Screw, at: At): readonly Shape[] {
   return [
     { shape: 'body', role: 'bar', outline: box(0, -d / 4, a, d / 4) },
     circle,
-    { shape: 'label', at: [0.4 * a, d], key: 'screw.label.along-the-axis', facts: {} },
+    { shape: 'label', at: [0.4 * a, -1.2 * d], key: 'screw.label.along-the-axis', facts: {} },
     { shape: 'effort', from: [a, 0], direction: Math.PI / 2, newtons: 0, scale: 'level' },
     { shape: 'measure', from: [0, 0], to: [a, 0], offset: -1, metres: a },
   ];

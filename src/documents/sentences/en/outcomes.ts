@@ -17,6 +17,7 @@ export const outcomes = {
   'found.ease': 'number {order} of {of}, the easiest first',
   'found.ease.short': '{order} of {of}',
   'found.ease.note': 'the easiest first',
+  'found.not-defined.short': 'not defined',
   'found.not-defined': 'not defined here, because {because}',
   'found.cut-at-own-weight': "The range ends at the scale's own weight: it can't pull with less.",
   'range.from-to': '{from} to {to}',
