@@ -1,8 +1,7 @@
 import { defineConfig } from 'tsdown';
 import { thirdPartyNotices } from './scripts/third-party-notices.ts';
 
-export default defineConfig({
-  entry: { handspike: 'src/cli/handspike.ts' },
+const shared = {
   outDir: 'dist',
   format: 'esm',
   platform: 'node',
@@ -10,8 +9,21 @@ export default defineConfig({
   fixedExtension: false,
   tsconfig: 'src/cli/tsconfig.json',
   dts: false,
-  // Everything goes into the one file: an install fetches nothing, and one file starts fastest.
-  deps: { onlyBundle: false },
   outputOptions: { codeSplitting: false },
-  plugins: [thirdPartyNotices()],
-});
+} as const;
+
+export default defineConfig([
+  {
+    ...shared,
+    entry: { handspike: 'src/cli/handspike.ts' },
+    // Everything goes into the one file, so that it starts fast.
+    deps: { onlyBundle: false },
+    plugins: [thirdPartyNotices()],
+  },
+  {
+    ...shared,
+    entry: { typesetter: 'src/cli/typesetter/set-sheets.ts' },
+    // The engine is a native module and stays a package of its own.
+    clean: false,
+  },
+]);

@@ -6,7 +6,7 @@ export interface Command {
   readonly summary: string;
   /** More lines of help, an option a line. */
   readonly options: readonly string[];
-  readonly run: (args: readonly string[], terminal: Terminal) => number;
+  readonly run: (args: readonly string[], terminal: Terminal) => number | Promise<number>;
 }
 
 /** Where a command reads and writes; the only place that knows of the process. */
@@ -14,6 +14,8 @@ export interface Terminal {
   readonly folder: string;
   readonly print: (text: string) => void;
   readonly tell: (text: string) => void;
+  /** How far long work is; written over itself on a terminal, left out elsewhere. */
+  readonly progress: (text: string) => void;
   /** Bold, where the terminal shows it. */
   readonly strong: (text: string) => string;
 }

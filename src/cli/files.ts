@@ -16,7 +16,12 @@ export function readText(folder: string, name: string): SourceText {
 }
 
 /** Writes a new file; an existing one is left alone unless it is ours to write again. */
-export function writeText(folder: string, name: string, text: string, ifThere: 'replace' | 'refuse'): void {
+export function writeText(
+  folder: string,
+  name: string,
+  text: string | Uint8Array,
+  ifThere: 'replace' | 'refuse',
+): void {
   const path = resolve(folder, name);
   try {
     mkdirSync(dirname(path), { recursive: true });

@@ -9,9 +9,12 @@ for (const stream of [process.stdout, process.stderr])
     if (fault.code !== 'EPIPE') throw fault;
   });
 
-process.exitCode = run(process.argv.slice(2), {
+process.exitCode = await run(process.argv.slice(2), {
   folder: process.cwd(),
   print: (text) => process.stdout.write(text.endsWith('\n') ? text : `${text}\n`),
   tell: (text) => process.stderr.write(text.endsWith('\n') ? text : `${text}\n`),
+  progress: (text) => {
+    if (process.stderr.isTTY === true) process.stderr.write(`\r\u001b[2K${text}`);
+  },
   strong: (text) => (isBold ? `\u001b[1m${text}\u001b[22m` : text),
 });

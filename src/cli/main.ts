@@ -7,14 +7,26 @@ import { fields } from './commands/fields.ts';
 import { key } from './commands/key.ts';
 import { newFile } from './commands/new.ts';
 import { pages } from './commands/pages.ts';
+import { print } from './commands/print.ts';
 import { review } from './commands/review.ts';
 import { schema } from './commands/schema.ts';
 import { version } from './version.ts';
 
-const commands: readonly Command[] = [check, key, explain, pages, review, newFile, fields, schema, demo];
+const commands: readonly Command[] = [
+  check,
+  key,
+  explain,
+  pages,
+  print,
+  review,
+  newFile,
+  fields,
+  schema,
+  demo,
+];
 
 /** Runs one command line; gives back the exit code. */
-export function run(args: readonly string[], terminal: Terminal): number {
+export async function run(args: readonly string[], terminal: Terminal): Promise<number> {
   const [name = '', ...rest] = args;
   if (name === '' || name === '--help' || name === '-h' || name === 'help') {
     terminal.print(
@@ -48,9 +60,9 @@ export function run(args: readonly string[], terminal: Terminal): number {
   return guarded(command, rest, terminal);
 }
 
-function guarded(command: Command, args: readonly string[], terminal: Terminal): number {
+async function guarded(command: Command, args: readonly string[], terminal: Terminal): Promise<number> {
   try {
-    return command.run(args, terminal);
+    return await command.run(args, terminal);
   } catch (fault) {
     if (fault instanceof UsageFault) {
       terminal.tell(`handspike ${command.name}: ${fault.message}\nusage: handspike ${command.usage}`);
