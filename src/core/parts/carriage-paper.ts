@@ -22,6 +22,14 @@ export function carriageSteps(station: Ride & StringPull): readonly Step[] {
   ];
 }
 
+/** How the hand pulls: along the surface, at an angle above it, or beyond the guide pulley. */
+export function pullStep(pull: StringPull, along: Step, beyondThePulley: Step): Step {
+  if (pull.guide !== null) return beyondThePulley;
+  const lean = pull.string === 'leans' ? pull.inputs.lean.value : 0;
+  if (Math.abs(lean) < STRAIGHT) return along;
+  return { key: 'string.step.pull-leaning', facts: { lean: angleFact(lean) } };
+}
+
 /** What carriage and string have and the schoolbook leaves out. */
 export function carriageDifferences(
   station: Ride & StringPull,

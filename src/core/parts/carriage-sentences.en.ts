@@ -56,5 +56,6 @@ export const sentences = {
   'string.step.hook': 'Hook the scale on.',
   'string.step.over-the-pulley': 'Lead the string over the guide pulley to the scale.',
   'string.step.read-at': 'Read the scale when the hook is {at} from the pulley.',
+  'string.step.pull-leaning': 'Pull the scale at {lean} above the surface.',
   'carriage.label.load': 'load',
 } as const;

@@ -7,21 +7,30 @@ const ROW = 6.2;
 const FIRST = 5;
 const TICK = 1.1;
 const OVERSHOOT = 1.4;
+/** Room on the left of an upright dimension: its words, and what keeps them clear. */
+const UPRIGHT_WORDS = 5;
 /** Least opening of an angle where its size is written between the legs. */
 const ROOM_IN_ANGLE = 6;
 /** Where along a slanted dimension its words stand, from the lower end. */
 const WORDS_AT = 0.64;
 
+/** Boxes that dimensions keep clear of. The box of something slanted reaches far beyond the thing itself. */
+export interface InTheWay {
+  readonly all: readonly Box[];
+  /** All but cords, which may pass over an extension line. */
+  readonly solid: readonly Box[];
+  /** Words only: slanted dimensions stand beyond these. */
+  readonly written: readonly Box[];
+}
+
 /**
  * Dimensions as on a workshop drawing: extension lines, a narrow line with oblique ticks, the measure
- * above it. Level and upright ones are moved out beyond everything that is in their way (`obstacles`),
- * all level ones to the same side; slanted ones stand beside their line, beyond what is written along
- * it (`written`; the box of a slanted body would reach far beyond the body itself).
+ * above it. Level ones are moved out beyond everything that is in their way, all to the same side;
+ * upright ones into the nearest gap; slanted ones stand beside their line.
  */
 export function dimensionInks(
   measures: readonly Measure[],
-  obstacles: readonly Box[],
-  written: readonly Box[] = [],
+  { all: obstacles, solid, written }: InTheWay,
 ): readonly Ink[] {
   const level = measures.filter(isLevel);
   const wished = level.reduce((sum, each) => sum + Math.sign(each.row || 1), 0) >= 0 ? -1 : 1;
@@ -33,7 +42,7 @@ export function dimensionInks(
       const y = edge + side * (FIRST + ROW * (rows.get(each) ?? 0));
       return dimension(each, [each.from[0], y], [each.to[0], y], obstacles, side, besideSide(each, level));
     }
-    if (isUpright(each)) return uprightDimension(each, obstacles);
+    if (isUpright(each)) return uprightDimension(each, solid);
     return slantedDimension(each, written);
   });
 }
@@ -113,12 +122,20 @@ function uprightDimension(measure: Measure, obstacles: readonly Box[]): Ink {
   const side = Math.sign(measure.row || 1);
   const top = Math.min(measure.from[1], measure.to[1]);
   const bottom = Math.max(measure.from[1], measure.to[1]);
-  const inTheWay = obstacles
-    .filter((box) => box.bottom > top && box.top < bottom)
-    .map((box) => (side > 0 ? box.right : box.left));
+  const besides = obstacles.filter((box) => box.bottom > top && box.top < bottom);
   const own = [measure.from[0], measure.to[0]];
-  const edge = side > 0 ? Math.max(...own, ...inTheWay) : Math.min(...own, ...inTheWay);
-  const x = edge + side * (FIRST + ROW * (Math.abs(measure.row || 1) - 1));
+  const start = side > 0 ? Math.max(...own) : Math.min(...own);
+  const edge =
+    side > 0
+      ? Math.max(start, ...besides.map((box) => box.right))
+      : Math.min(start, ...besides.map((box) => box.left));
+  const first = Math.abs(edge - start) + FIRST;
+  // The nearest gap that takes the line with its words: what stands farther out needn't be gone round.
+  let away = FIRST;
+  const [left, right] = uprightRoom(measure, bottom - top, side);
+  const isTaken = (x: number): boolean => besides.some((box) => box.right > x - left && box.left < x + right);
+  while (away < first && isTaken(start + side * away)) away += 1;
+  const x = start + side * (Math.min(away, first) + ROW * (Math.abs(measure.row || 1) - 1));
   const a: Point = [x, measure.from[1]];
   const b: Point = [x, measure.to[1]];
   return together([
@@ -145,6 +162,13 @@ function uprightDimension(measure: Measure, obstacles: readonly Box[]): Ink {
           anchor: side > 0 ? 'start' : 'end',
         }),
   ]);
+}
+
+/** What an upright dimension takes on either side of its line: turned words on its left, others on its outer side. */
+function uprightRoom({ text }: Measure, long: number, side: number): readonly [left: number, right: number] {
+  const width = lettersWidth(text, LETTERING.normal);
+  if (long > width) return [UPRIGHT_WORDS, OVERSHOOT + 0.5];
+  return side > 0 ? [OVERSHOOT, width + 2.3] : [width + 2.3, OVERSHOOT];
 }
 
 function slantedDimension(measure: Measure, written: readonly Box[]): Ink {

@@ -101,6 +101,7 @@ function drawingInk(drawing: Drawing, reduction: number, options: DrawingOptions
   const lettering: Ink[] = [];
   const loads: Box[] = [];
   const scales: Box[] = [];
+  const cords = new Set<Ink>();
   for (const shape of drawing.shapes) {
     if (shape.shape === 'measure')
       measures.push({
@@ -118,18 +119,20 @@ function drawingInk(drawing: Drawing, reduction: number, options: DrawingOptions
       const ink = shapeInk(shape, on, perMetre, loads, options);
       if (shape.shape === 'load') loads.push(ink.box);
       if (shape.shape === 'effort') scales.push(ink.box);
+      if (shape.shape === 'line') cords.add(ink);
       apparatus.push(ink);
     }
   }
   const numbers = holeNumbers(holes, aboveHoles(drawing, perMetre), busyAbove(drawing, on), scales);
   const drawn = [...apparatus, ...numbers, ...lettering];
+  // Dimensions first: where an extension line can't go round a thing, it passes behind it.
   const all = [
+    ...dimensionInks(measures, {
+      all: boxesOf(drawn),
+      solid: boxesOf(drawn.filter((ink) => !cords.has(ink))),
+      written: boxesOf(lettering),
+    }),
     ...drawn,
-    ...dimensionInks(
-      measures,
-      drawn.map((ink) => ink.box),
-      lettering.map((ink) => ink.box),
-    ),
   ];
   return together(all.filter((ink) => ink.svg !== '' || ink.letters !== undefined));
 }
@@ -145,6 +148,8 @@ function labelText(
   const written = loadText(load, undefined);
   return written === '' ? load.label : written;
 }
+
+const boxesOf = (inks: readonly Ink[]): readonly Box[] => inks.map((ink) => ink.box);
 
 type PaintedShape = Exclude<Shape, { shape: 'measure' } | { shape: 'label' }>;
 

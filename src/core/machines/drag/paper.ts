@@ -1,7 +1,7 @@
 import type { Drawing } from '../../description/drawing.ts';
 import type { Caution, Step } from '../../description/step.ts';
 import { drawCarriage } from '../../parts/carriage-drawing.ts';
-import { carriageSteps } from '../../parts/carriage-paper.ts';
+import { carriageSteps, pullStep } from '../../parts/carriage-paper.ts';
 import { directionOf, drawPull } from '../../parts/guided-pull-drawing.ts';
 import { type Radians, radians } from '../../quantities/brands.ts';
 import type { At } from '../../uncertainty/propagate.ts';
@@ -16,7 +16,7 @@ const REACH = 0.3;
 /** How the station is set up, one action a step. */
 export const steps = (drag: Drag): readonly Step[] => [
   ...carriageSteps(drag),
-  { key: drag.guide === null ? 'drag.step.pull-level' : 'drag.step.pull-on', facts: {} },
+  pullStep(drag, { key: 'drag.step.pull-level', facts: {} }, { key: 'drag.step.pull-on', facts: {} }),
 ];
 
 export const cautions = (drag: Drag): readonly Caution[] => [

@@ -122,6 +122,11 @@ describe('the paper of an inclined plane', () => {
     expect([...new Set(all)].filter((key) => !known.has(key))).toEqual([]);
   });
 
+  test('pulls along the board, at the angle of a string that leans, or beyond the pulley', () => {
+    const last = stations.slice(0, 3).map((station) => inclinedPlane.steps(station).at(-1)?.key);
+    expect(last).toEqual(['incline.step.pull-along', 'string.step.pull-leaning', 'incline.step.pull-on']);
+  });
+
   test('has steps of one action in at most twelve words', () => {
     for (const station of stations)
       for (const { key } of inclinedPlane.steps(station)) {

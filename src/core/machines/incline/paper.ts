@@ -2,7 +2,7 @@ import type { Drawing, Point, Shape } from '../../description/drawing.ts';
 import type { Caution, Step } from '../../description/step.ts';
 import { angleFact, lengthFact } from '../../diagnostics/facts.ts';
 import { CARRIAGE_LENGTH, drawCarriage } from '../../parts/carriage-drawing.ts';
-import { carriageSteps } from '../../parts/carriage-paper.ts';
+import { carriageSteps, pullStep } from '../../parts/carriage-paper.ts';
 import { directionOf, drawPull } from '../../parts/guided-pull-drawing.ts';
 import { type Radians, radians } from '../../quantities/brands.ts';
 import type { At } from '../../uncertainty/propagate.ts';
@@ -14,7 +14,7 @@ export { carriageDifferences as differences } from '../../parts/carriage-paper.t
 export const steps = (plane: InclinedPlane): readonly Step[] => [
   slopeStep(plane),
   ...carriageSteps(plane),
-  { key: plane.guide === null ? 'incline.step.pull-along' : 'incline.step.pull-on', facts: {} },
+  pullStep(plane, { key: 'incline.step.pull-along', facts: {} }, { key: 'incline.step.pull-on', facts: {} }),
 ];
 
 function slopeStep(plane: InclinedPlane): Step {
@@ -41,6 +41,8 @@ export const slope = (plane: InclinedPlane, at: At): Radians =>
 
 /** How far a guide pulley stands beyond the upper end of the board: only the picture needs it. */
 const BEYOND = 0.05;
+/** With a guide pulley there is more room, so that prop, rise and hanging scale stand side by side. */
+const BEYOND_WITH_PULLEY = 0.2;
 
 /** The board to scale with its prop, the foot of the board at the origin. */
 export function drawing(plane: InclinedPlane, at: At): Drawing {
@@ -52,9 +54,10 @@ export function drawing(plane: InclinedPlane, at: At): Drawing {
     along * Math.sin(a) + up * Math.cos(a),
   ];
   const end = turned(length, 0);
+  const beyond = plane.guide === null ? BEYOND : BEYOND_WITH_PULLEY;
   // By hand the carriage stands low; from a pulley, where it is read.
   const readAt = plane.string === 'leans' ? null : at(plane.inputs.readAt) + CARRIAGE_LENGTH / 2;
-  const middle = readAt === null ? 0.35 * length : Math.max(CARRIAGE_LENGTH / 2, length + BEYOND - readAt);
+  const middle = readAt === null ? 0.35 * length : Math.max(CARRIAGE_LENGTH / 2, length + beyond - readAt);
   const carriage = drawCarriage(plane, at, middle, a);
   const hookAlong = carriage.hook[0] * Math.cos(a) + carriage.hook[1] * Math.sin(a);
   return {
@@ -68,7 +71,7 @@ export function drawing(plane: InclinedPlane, at: At): Drawing {
         outline: [turned(0, -thickness), turned(length, -thickness), end, turned(0, 0)],
       },
       ...carriage.shapes,
-      ...drawPull(plane, at, carriage.hook, a, length + BEYOND - hookAlong),
+      ...drawPull(plane, at, carriage.hook, a, length + beyond - hookAlong),
       { shape: 'angle', at: [0, 0], from: 0, to: a, radius: 0.2 * length },
     ],
   };
@@ -96,7 +99,7 @@ function propOf(plane: InclinedPlane, at: At, thickness: number): readonly Shape
       shape: 'measure',
       from: foot,
       to: [foot[0], rise],
-      offset: plane.guide === null ? 1 : -1,
+      offset: 1,
       metres: rise,
     },
     { shape: 'measure', from: [0, 0], to: [foot[0], rise], offset: 1, metres: span },
