@@ -8,6 +8,11 @@ const GROUPS: readonly (readonly [basis: string, title: string, says: string])[]
     'Published inputs, recomputed answer',
     'The inputs stand in the source; its print gives no usable answer, or one that is wrong for its own inputs.',
   ],
+  [
+    'from files',
+    'Through the files',
+    "Cases of the two groups above once more, written as kit and activity files in the source's own units (`test/published/on-tables`): they add no source, only the way from text to figure.",
+  ],
   ['common practice', 'Common practice', 'A rule of the trade without a source.'],
   [
     'own theory',
