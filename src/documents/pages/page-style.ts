@@ -72,9 +72,9 @@ table.data td.unit{width:4.5rem;color:var(--soft)}
 .local{margin-top:1rem;color:var(--soft);font-size:.9rem}
 @media screen and (max-width:56rem){.setup .work{grid-template-columns:minmax(0,1fr)}}
 @media screen and (max-width:44rem){
-table.data{min-width:0;table-layout:fixed}
-table.data th,table.data td{padding:.3rem .25rem}
-table.data thead th{font-size:.78rem}
+table.data{min-width:0}
+table.data th,table.data td{padding:.3rem .2rem}
+table.data thead th{font-size:.72rem;overflow-wrap:normal}
 table.data tbody th{font-size:1.05rem}
 table.data td.unit{width:auto;font-size:.85rem}
 .strip>div{overflow-x:auto}
