@@ -1,5 +1,5 @@
 import { mkdirSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
-import { basename, dirname, join, resolve } from 'node:path';
+import { basename, dirname, isAbsolute, join, resolve } from 'node:path';
 import type { SourceText } from '../core/files/source-text.ts';
 import type { PreparationFiles } from '../core/prepare.ts';
 import { FileFault, UsageFault } from './command.ts';
@@ -24,10 +24,20 @@ export function writeText(
 ): void {
   const path = resolve(folder, name);
   try {
-    mkdirSync(dirname(path), { recursive: true });
+    makeFolder(dirname(path));
     writeFileSync(path, text, { flag: ifThere === 'refuse' ? 'wx' : 'w' });
   } catch (fault) {
     throw new FileFault(`can't write ${name}: ${reason(fault)}`);
+  }
+}
+
+function makeFolder(path: string): void {
+  try {
+    mkdirSync(path, { recursive: true });
+  } catch (fault) {
+    const { code } = fault as NodeJS.ErrnoException;
+    if (code !== 'EEXIST' && code !== 'ENOTDIR') throw fault;
+    throw new Error(`${basename(path)} is a file and no folder`);
   }
 }
 
@@ -64,7 +74,7 @@ function named(folder: string, visit: SourceText | null, kind: 'kit' | 'activity
   const name = found?.replace(/\s+#.*$/, '').replace(/^(["'])(.*)\1$/, '$2');
   if (name === undefined || name === '')
     throw new UsageFault(`${visit.name} does not say which ${kind} it is with: add a line "${kind}: FILE"`);
-  return readText(folder, join(dirname(visit.name), name));
+  return readText(folder, beside(visit.name, name));
 }
 
 function onlyVisit(folder: string): readonly string[] {
@@ -77,9 +87,13 @@ function onlyVisit(folder: string): readonly string[] {
   );
 }
 
+/** A file under the name that another one gives it: from that one's folder, unless it says where it is. */
+export const beside = (file: string, name: string): string =>
+  isAbsolute(name) ? name : join(dirname(file), name);
+
 /** By its first key, so that a file may have any name. */
 export function kindOf(file: SourceText): Kind | null {
-  const kind = /^["']?handspike["']?\s*:\s*["']?(kit|activity|visit)\b/m.exec(file.text)?.[1];
+  const kind = /^\uFEFF?["']?handspike["']?\s*:\s*["']?(kit|activity|visit)\b/m.exec(file.text)?.[1];
   return kind === undefined ? null : (kind as Kind);
 }
 

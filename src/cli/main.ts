@@ -27,14 +27,12 @@ const commands: readonly Command[] = [
 
 /** Runs one command line; gives back the exit code. */
 export async function run(args: readonly string[], terminal: Terminal): Promise<number> {
-  const [name = '', ...rest] = args;
-  if (name === '' || name === '--help' || name === '-h' || name === 'help') {
-    terminal.print(
-      help(
-        terminal,
-        commands.find((each) => each.name === rest[0]),
-      ),
-    );
+  const [first = '', ...others] = args;
+  // `help key` is `key --help`.
+  const asksFor = first === 'help' ? others[0] : undefined;
+  const [name, rest] = asksFor === undefined ? [first, others] : [asksFor, ['--help']];
+  if (['', '--help', '-h', 'help'].includes(name)) {
+    terminal.print(help(terminal, undefined));
     return name === '' ? EXIT.usage : EXIT.done;
   }
   if (name === '--version') {

@@ -4,9 +4,10 @@ import { setupSheet } from '../../documents/prepare.ts';
 import { explainJson } from '../../documents/text/explain-json.ts';
 import { explainText } from '../../documents/text/explain-text.ts';
 import { readArguments } from '../arguments.ts';
-import { type Command, EXIT, UsageFault } from '../command.ts';
+import { type Command, EXIT } from '../command.ts';
 import { preparationFiles } from '../files.ts';
-import { tellFindings } from '../findings.ts';
+import { hasErrors, tellErrors } from '../findings.ts';
+import { unknownSetup } from '../unknown-setup.ts';
 
 export const explain: Command = {
   name: 'explain',
@@ -22,17 +23,12 @@ export const explain: Command = {
     const marks = files.filter((each) => !/\.ya?ml$/.test(each));
     const names = [...(named === null ? [] : [named]), ...files.filter((each) => /\.ya?ml$/.test(each))];
     const prepared = prepare(preparationFiles(terminal.folder, names));
-    if (prepared.tables.length === 0) {
-      tellFindings(terminal, prepared.sources, prepared.diagnostics);
-      return EXIT.findings;
-    }
+    tellErrors(terminal, prepared);
+    if (prepared.tables.length === 0) return EXIT.findings;
     const known = setupsOf(prepared).map(({ setup }) => setup.mark);
     const wanted = (marks.length === 0 ? known : marks).map((mark) => {
       const found = setupNamed(prepared, mark);
-      if (found === null)
-        throw new UsageFault(
-          `there is no setup "${mark}" that can be prepared; there are ${known.join(', ')}`,
-        );
+      if (found === null) throw unknownSetup(prepared, mark);
       return found;
     });
     terminal.print(
@@ -40,6 +36,6 @@ export const explain: Command = {
         ? explainJson(wanted.map(({ prediction }) => prediction))
         : wanted.map((found) => explainText('en', setupSheet(found))).join('\n'),
     );
-    return EXIT.done;
+    return hasErrors(prepared) ? EXIT.findings : EXIT.done;
   },
 };

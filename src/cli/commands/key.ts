@@ -5,7 +5,7 @@ import { keyCsv } from '../../documents/text/key-csv.ts';
 import { keyJson } from '../../documents/text/key-json.ts';
 import { keyTable } from '../../documents/text/key-table.ts';
 import { readArguments } from '../arguments.ts';
-import { type Command, EXIT } from '../command.ts';
+import { type Command, EXIT, UsageFault } from '../command.ts';
 import { preparationFiles } from '../files.ts';
 import { hasErrors, tellErrors } from '../findings.ts';
 
@@ -16,6 +16,8 @@ export const key: Command = {
   options: ['--json  all figures as JSON (SI, with what they rest on)', '--csv   one row a setup'],
   run: (args, terminal) => {
     const { files, isOn } = readArguments(args, { json: 'switch', csv: 'switch' });
+    if (isOn('json') && isOn('csv'))
+      throw new UsageFault('--json and --csv are two ways to print it: name one');
     const prepared = prepare(preparationFiles(terminal.folder, files));
     tellErrors(terminal, prepared);
     if (prepared.tables.length === 0) return EXIT.findings;

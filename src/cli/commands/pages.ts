@@ -28,10 +28,10 @@ export const pages: Command = {
 /** Writes all pages of a preparation and gives back their names. */
 export function writePages(terminal: Terminal, prepared: Prepared, folder: string): readonly string[] {
   const sheet = sheetOf(prepared);
+  const tables = sheet.tables.filter((table) => table.setups.length > 0);
+  const words = fileWords(tables.map((table) => table.mark));
   const written = [
-    ...sheet.tables
-      .filter((table) => table.setups.length > 0)
-      .map((table) => ({ name: `table-${fileWord(table.mark)}.html`, text: tablePage('en', sheet, table) })),
+    ...tables.map((table, n) => ({ name: `table-${words[n]}.html`, text: tablePage('en', sheet, table) })),
     { name: 'answer-key.html', text: keySheet('en', sheet) },
   ];
   return written.map(({ name, text }) => {
@@ -39,6 +39,18 @@ export function writePages(terminal: Terminal, prepared: Prepared, folder: strin
     writeText(terminal.folder, path, text, 'replace');
     return path;
   });
+}
+
+/** Marks as parts of file names, all different, also where capitals are the same as small letters. */
+export function fileWords(marks: readonly string[]): readonly string[] {
+  const words: string[] = [];
+  for (const mark of marks) {
+    const word = fileWord(mark);
+    let free = word;
+    for (let n = 2; words.includes(free); n += 1) free = `${word}-${n}`;
+    words.push(free);
+  }
+  return words;
 }
 
 /** A mark as part of a file name, whatever it is written with. */

@@ -1,12 +1,12 @@
-import { dirname, join } from 'node:path';
 import { type Prepared, prepare } from '../../core/prepare.ts';
-import { review as reviewFile, reviewOne, setupsOf } from '../../core/review.ts';
+import { review as reviewFile, reviewOne } from '../../core/review.ts';
 import { reviewJson } from '../../documents/text/review-json.ts';
 import { judgedText, reviewTable } from '../../documents/text/review-table.ts';
 import { type Arguments, readArguments } from '../arguments.ts';
 import { type Command, EXIT, type Terminal, UsageFault } from '../command.ts';
-import { preparationFiles, readText } from '../files.ts';
-import { tellFindings } from '../findings.ts';
+import { beside, preparationFiles, readText } from '../files.ts';
+import { hasErrors, tellErrors } from '../findings.ts';
+import { unknownSetup } from '../unknown-setup.ts';
 
 export const review: Command = {
   name: 'review',
@@ -33,13 +33,13 @@ export const review: Command = {
         found.files.filter((name) => !tables.includes(name)),
       ),
     );
-    if (prepared.tables.length === 0) {
-      tellFindings(terminal, prepared.sources, prepared.diagnostics);
-      return EXIT.findings;
-    }
-    return found.text('setup') === null && found.text('reading') === null
-      ? reviewReadings(terminal, prepared, tables, found.isOn('json'))
-      : reviewTyped(terminal, prepared, found);
+    tellErrors(terminal, prepared);
+    if (prepared.tables.length === 0) return EXIT.findings;
+    const code =
+      found.text('setup') === null && found.text('reading') === null
+        ? reviewReadings(terminal, prepared, tables, found.isOn('json'))
+        : reviewTyped(terminal, prepared, found);
+    return hasErrors(prepared) ? EXIT.findings : code;
   },
 };
 
@@ -51,7 +51,7 @@ function reviewReadings(
 ): number {
   const { visit } = prepared;
   const named = visit?.readingsIn ?? null;
-  const file = tables[0] ?? (visit === null || named === null ? null : join(dirname(visit.file), named));
+  const file = tables[0] ?? (visit === null || named === null ? null : beside(visit.file, named));
   if (file === null)
     throw new UsageFault('no readings: name a CSV file, or type one with --setup and --reading');
   const found = reviewFile(prepared, readText(terminal.folder, file));
@@ -71,12 +71,7 @@ function reviewTyped(terminal: Terminal, prepared: Prepared, found: Arguments): 
     note: '',
     line: null,
   });
-  if (judged === null)
-    throw new UsageFault(
-      `there is no setup "${setup}" that can be prepared; there are ${setupsOf(prepared)
-        .map((each) => each.setup.mark)
-        .join(', ')}`,
-    );
+  if (judged === null) throw unknownSetup(prepared, setup);
   terminal.print(
     found.isOn('json') ? reviewJson({ judged: [judged], refused: [] }) : judgedText('en', judged),
   );
