@@ -65,7 +65,7 @@ test('the steps, the way the scale is held and its zero stand on the page', () =
   expect(pages[0]).toContain('<li>Hang the load from hole 3.</li>');
   expect(pages[0]).toContain('Turn the scale upside down: hook up, ring in your hand.');
   expect(pages[0]).toContain('Set the pointer to 0 with the hook hanging down. Then leave the 0 alone.');
-  expect(pages[0]).toContain('Let nothing pull on the hook and set the pointer to 0 that way.');
+  expect(pages[0]).toContain('Set the pointer to 0 like this, with nothing on the hook.');
 });
 
 test('the key has range, expectation, newtons and grams, strip and schoolbook for every setup', () => {

@@ -4,6 +4,7 @@ import { paintDrawing } from '../drawing/paint-drawing.ts';
 import { element, escapeText } from '../markup.ts';
 import { trimmed } from '../printing/quantity-text.ts';
 import { markText, unitLabel } from '../printing/reading-text.ts';
+import { pupilCaution } from '../sentences/caution-words.ts';
 import { hangInstruction, zeroInstruction } from '../sentences/hang-words.ts';
 import type { Language } from '../sentences/language.ts';
 import { hasSentence, sentence } from '../sentences/sentence.ts';
@@ -57,7 +58,7 @@ const SIGN =
 function care(language: Language, table: TableSheet): string {
   const cautions = cautionsOf(table);
   if (cautions.length === 0) return '';
-  const items = cautions.map(({ key, facts }) => `<li>${escapeText(sentence(language, key, facts))}</li>`);
+  const items = cautions.map((caution) => `<li>${escapeText(pupilCaution(language, caution))}</li>`);
   const title = escapeText(sentence(language, 'page.cautions'));
   return `<section class="care" aria-labelledby="care">${SIGN}<div><h2 class="small" id="care">${title}</h2><ul>${items.join('')}</ul></div></section>`;
 }

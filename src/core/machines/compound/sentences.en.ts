@@ -15,7 +15,7 @@ export const sentences = {
   'compound.takes-no-load': 'stage {stage} does not take up the pull of the stage before it',
   'compound.no-stages': 'there is no stage',
   'compound.step.stage': 'Build stage {stage}: {machine}.',
-  'compound.step.link': 'Tie the line taut from stage {from} to stage {to}.',
+  'compound.step.link': 'Tie the line tight from stage {from} to stage {to}.',
   'compound.step.tie-from-at-hole': 'Tie the line from stage {stage} at hole {hole}.',
   'compound.step.tie-from-at': 'Tie the line from stage {stage} at {at}.',
   'compound.step.tie-to-at-hole': 'Tie the line to stage {stage} at hole {hole}.',

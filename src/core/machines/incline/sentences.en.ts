@@ -4,7 +4,7 @@ import { sentences as carriage } from '../../parts/carriage-sentences.en.ts';
 export const sentences = {
   ...carriage,
   'machine.inclined plane': 'Inclined plane',
-  'inclined plane.about': 'A sloping board. A small pull over a long way raises a big load a little.',
+  'inclined plane.about': 'A sloping board. A small pull over a long way lifts a big load.',
   'incline.board': 'board',
   'incline.field.prop-at': 'how far up the board the prop stands; left out, at its upper end',
   'incline.field.first-pin': "height of the prop's first pin above the foot of the board",

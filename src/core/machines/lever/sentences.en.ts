@@ -1,7 +1,7 @@
 /** English sentences of the lever; facts stand in braces. */
 export const sentences = {
   'machine.lever': 'Lever',
-  'lever.about': 'A stiff bar on a pin. A small pull far from the pin raises a big load near it.',
+  'lever.about': 'A stiff bar on a pin. A small pull far out lifts a big load close in.',
   'lever.bar': 'bar',
   'lever.field.mass-centre': 'distance from the left end to the point where the bar balances',
   'lever.field.first-hole': 'distance from the left end to hole 1',

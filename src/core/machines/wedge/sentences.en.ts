@@ -1,7 +1,7 @@
 /** English sentences of the wedge; facts stand in braces. */
 export const sentences = {
   'machine.wedge': 'Wedge',
-  'wedge.about': 'A slope that moves. A push on its back lifts a load or forces two faces apart.',
+  'wedge.about': 'A slope that moves. A push on its back lifts a load or parts two faces.',
   'wedge.wedge': 'wedge',
   'wedge.cords': 'cords',
   'wedge.mallet': 'mallet',

@@ -1,8 +1,7 @@
 /** English sentences of the windlass; facts stand in braces. */
 export const sentences = {
   'machine.windlass': 'Windlass',
-  'windlass.about':
-    'A big wheel or a crank on a thin axle. A long pull at the rim winds the load up a little.',
+  'windlass.about': 'A big wheel or a crank on a thin axle. A long pull at the rim lifts the load a little.',
   'windlass.part': 'wheel or crank with its axle',
   'windlass.field.axle-diameter': 'diameter of the axle that winds up the load',
   'windlass.field.wheel-diameter': 'diameter of the wheel that the pulled line lies on',

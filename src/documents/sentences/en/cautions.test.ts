@@ -3,7 +3,13 @@ import { cautionRows } from '../../../core/sources/cautions.ts';
 import { cautions } from './cautions.ts';
 
 test('every sourced caution has its sentence, and no sentence is without a source', () => {
-  expect(Object.keys(cautions).sort()).toEqual(cautionRows.map((row) => row.key).sort());
+  const adult = Object.keys(cautions).filter((key) => !key.endsWith('.pupil'));
+  expect(adult.sort()).toEqual(cautionRows.map((row) => row.key).sort());
+});
+
+test('every caution has a form for the card beside the one for adults', () => {
+  const pupil = Object.keys(cautions).filter((key) => key.endsWith('.pupil'));
+  expect(pupil.sort()).toEqual(cautionRows.map((row) => `${row.key}.pupil`).sort());
 });
 
 test('a caution is a sentence or a few, with no gaps left to fill', () => {

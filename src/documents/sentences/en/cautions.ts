@@ -1,4 +1,7 @@
-/** The usual cautions in own words; who says so stands in the sources. */
+/**
+ * The usual cautions in own words; who says so stands in the sources. Beside each form for adults stands
+ * one for the card (`.pupil`): the same caution in short sentences, as far as it is the pupil's to keep.
+ */
 export const cautions: Readonly<Record<string, string>> = {
   'caution.eye-protection':
     'Wear safety glasses whenever a spring, an elastic cord or a thin wire is stretched, or a mass swings near the face.',
@@ -16,4 +19,16 @@ export const cautions: Readonly<Record<string, string>> = {
     'Rehearse without the load. Nobody stands below it or downhill of it, and one person gives the signals. To lower it, hold it by a line with turns round a post.',
   'caution.lift-limits':
     'Work out the lift, or the push and pull, before a planned move. Children are not a workforce.',
+  'caution.eye-protection.pupil': 'Wear safety glasses.',
+  'caution.falling-loads.pupil': 'Keep the load low. Keep your feet out from under it.',
+  'caution.strings-across-walkways.pupil': 'Keep tight lines off the paths.',
+  'caution.small-pupils-and-strong-scales.pupil': 'Pull no harder than about 10 N.',
+  'caution.fingers.pupil': 'Keep your fingers out of gaps and off moving lines.',
+  'caution.hammers-and-mallets.pupil':
+    'Look at the head of the mallet first. Hold the wedge with its holder, not with your fingers. One of you strikes. The others stand well back.',
+  'caution.elastic-cords.pupil':
+    'Stretch a cord no further than its mark. Aim it at no one. Let it back by hand.',
+  'caution.heavy-load-moves.pupil':
+    'Try the move first with no load. Stand to the side of the load, not below it. Let one person give the signs. Lower it on a line wound round a post.',
+  'caution.lift-limits.pupil': 'Leave heavy lifts to adults.',
 };

@@ -4,10 +4,10 @@ export const ways = {
   'way.lower': 'creeping back',
   'way.held': 'held still',
   'way.start': 'the peak just before it moves',
-  'way.raise.instruction': 'Read while it moves on slowly and steadily.',
-  'way.lower.instruction': 'Read while it creeps back slowly and steadily.',
-  'way.held.instruction': 'Hold it still, wait till the pointer rests, then read.',
-  'way.start.instruction': 'Pull harder and harder; read the highest value just before it moves.',
+  'way.raise.instruction': 'Read while it moves on, slow and steady.',
+  'way.lower.instruction': 'Read while it creeps back, slow and steady.',
+  'way.held.instruction': 'Hold it still. Wait till the pointer rests. Then read.',
+  'way.start.instruction': 'Pull harder and harder. Read the highest value just before it moves.',
   'way.raise.why': 'Friction works against the hand on the way up: this is the highest steady pull.',
   'way.lower.why': 'Friction helps the hand on the way back: this is the lowest steady pull.',
   'way.held.why':
@@ -26,7 +26,7 @@ export const ways = {
   'hangs.angle.instruction': 'Hold the scale with its hook {angle} from straight down.',
   'zeroed.angle.instruction':
     'Set the pointer to 0 with the hook {angle} from straight down. Then leave the 0 alone.',
-  'zeroed.in place.instruction': 'Let nothing pull on the hook and set the pointer to 0 that way.',
+  'zeroed.in place.instruction': 'Set the pointer to 0 like this, with nothing on the hook.',
   'zeroed.hook down.instruction': 'Set the pointer to 0 with the hook hanging down. Then leave the 0 alone.',
   'zeroed.level.instruction': 'Set the pointer to 0 with the scale lying level. Then leave the 0 alone.',
   'zeroed.along the slope.instruction':
@@ -37,7 +37,7 @@ export const ways = {
   'watched.turns': 'turns',
   'watched.travel': 'travel',
   'watched.ease': 'how easy it felt',
-  'watched.turns.instruction': 'Count the turns; count quarter turns too.',
+  'watched.turns.instruction': 'Count the turns. Count quarter turns too.',
   'watched.travel.instruction': 'Measure how far it moves.',
-  'watched.ease.instruction': 'Try each one; say which was easiest.',
+  'watched.ease.instruction': 'Try each one. Say which was easiest.',
 } as const;
