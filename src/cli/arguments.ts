@@ -24,7 +24,7 @@ export function readArguments(args: readonly string[], options: Options): Argume
   }
   try {
     const { values, positionals } = parseArgs({
-      args: [...args],
+      args: joined(args, options),
       allowPositionals: true,
       options: Object.fromEntries(
         Object.entries(options).map(([name, kind]) => [
@@ -44,4 +44,16 @@ export function readArguments(args: readonly string[], options: Options): Argume
   } catch (fault) {
     throw new UsageFault(fault instanceof Error ? fault.message : String(fault));
   }
+}
+
+/** A value may begin with a minus sign: `--reading -1` is one option with its value. */
+function joined(args: readonly string[], options: Options): string[] {
+  const result: string[] = [];
+  for (const arg of args) {
+    const before = result.at(-1);
+    const takes = before?.startsWith('--') && options[before.slice(2)] === 'text';
+    if (takes && /^-\d/.test(arg)) result[result.length - 1] = `${before}=${arg}`;
+    else result.push(arg);
+  }
+  return result;
 }

@@ -1,5 +1,5 @@
 import type { Part } from './description/part.ts';
-import type { Diagnostic } from './diagnostics/diagnostic.ts';
+import { type Diagnostic, eachOnce } from './diagnostics/diagnostic.ts';
 import type { Activity } from './files/activity.ts';
 import { readActivityFile } from './files/activity-file.ts';
 import type { GravityHere } from './files/gravity-here.ts';
@@ -76,7 +76,7 @@ export function prepare(files: PreparationFiles): Prepared {
     ...read,
     gravity: resolved.gravity,
     tables: tables.map(({ table }) => table),
-    diagnostics: [
+    diagnostics: eachOnce([
       ...found,
       ...resolved.diagnostics,
       ...tables.flatMap(({ diagnostics }) => diagnostics),
@@ -84,7 +84,7 @@ export function prepare(files: PreparationFiles): Prepared {
         files.kit.name,
         tables.flatMap(({ table }) => table.setups),
       ),
-    ],
+    ]),
   };
 }
 
@@ -125,6 +125,7 @@ function madeSetup(table: ResolvedTable, resolved: ResolvedSetup, gravity: Gravi
     preparation: resolved.preparation,
     load: resolved.load,
     scale: resolved.scale,
+    scalePlace: (field) => resolved.partPlace('scale', field),
     ruler: resolved.instruments.ruler ?? null,
     counter: resolved.instruments['turn counter'] ?? null,
     fields: resolved.generic,

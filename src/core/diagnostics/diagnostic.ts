@@ -34,3 +34,12 @@ export interface QuantityFact {
 export type Facts = Readonly<Record<string, Fact>>;
 
 export const isError = (diagnostic: Diagnostic): boolean => diagnostic.severity === 'error';
+
+/** The same finding at the same place, met through several setups, is told once. */
+export function eachOnce(diagnostics: readonly Diagnostic[]): readonly Diagnostic[] {
+  const seen = new Set<string>();
+  return diagnostics.filter((diagnostic) => {
+    const key = JSON.stringify([diagnostic.code, diagnostic.at, diagnostic.facts]);
+    return !seen.has(key) && seen.add(key);
+  });
+}

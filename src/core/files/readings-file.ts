@@ -25,7 +25,7 @@ type Column = (typeof COLUMNS)[number];
  */
 export function readReadingsFile(file: SourceText): ReadingsFile {
   const text = file.text.replace(/^\uFEFF/, '');
-  const rows = rowsWithLines(text);
+  const rows = rowsWithLines(text).filter((row) => row.cells.some((cell) => cell.trim() !== ''));
   const head = rows[0];
   const places = head === undefined ? null : placesOf(head.cells);
   if (head === undefined || places === null)
@@ -37,8 +37,10 @@ export function readReadingsFile(file: SourceText): ReadingsFile {
   const notUsed: RefusedRow[] = [];
   for (const row of rows.slice(1)) {
     const cell = (column: Column): string => (row.cells[places[column] ?? -1] ?? '').trim();
-    if (row.cells.every((each) => each.trim() === '')) continue;
-    if (cell('setup') === '') notUsed.push(refused(row, 'readings.no-setup'));
+    if (row.fault !== null) notUsed.push(refused(row, row.fault));
+    else if (row.cells.slice(head.cells.length).some((each) => each.trim() !== ''))
+      notUsed.push(refused(row, 'readings.long-row'));
+    else if (cell('setup') === '') notUsed.push(refused(row, 'readings.no-setup'));
     else if (row.cells.length < Math.max(places.setup ?? 0, places.reading ?? 0) + 1)
       notUsed.push(refused(row, 'readings.short-row'));
     else
@@ -56,6 +58,8 @@ export function readReadingsFile(file: SourceText): ReadingsFile {
 interface Row {
   readonly line: number;
   readonly cells: readonly string[];
+  /** Why the row could not be taken apart, as a sentence key. */
+  readonly fault: string | null;
 }
 
 /** Rows with the line that each begins on: a quoted cell may hold line ends. */
@@ -64,8 +68,9 @@ function rowsWithLines(text: string): readonly Row[] {
   let from = 0;
   Papa.parse<string[]>(text, {
     delimitersToGuess: [',', ';', '\t', '|'],
-    step: ({ data, meta }) => {
-      rows.push({ line: lineAt(text, from), cells: data });
+    step: ({ data, errors, meta }) => {
+      const isQuoted = errors.some((error) => error.type === 'Quotes');
+      rows.push({ line: lineAt(text, from), cells: data, fault: isQuoted ? 'readings.open-quote' : null });
       from = meta.cursor;
     },
   });

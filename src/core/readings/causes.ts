@@ -2,7 +2,7 @@ import { isNotDefined } from '../description/not-defined.ts';
 import { predict } from '../setups/predict.ts';
 import { predictScale } from '../setups/predict-scale.ts';
 import { predictTally } from '../setups/predict-tally.ts';
-import { hangAngle, type Setup } from '../setups/setup.ts';
+import { hangAngle, hangsFromTheMachine, type Setup } from '../setups/setup.ts';
 import { slopeOf } from '../setups/shown.ts';
 import { atBest } from '../uncertainty/propagate.ts';
 import { type Figure, figureOf } from './figure.ts';
@@ -35,6 +35,7 @@ export const BASE_RATES = {
   'in-ounces': 0.01,
   'in-pounds': 0.005,
   'in-kilograms': 0.005,
+  carried: 0.02,
   schoolbook: 0.01,
   'in-millimetres': 0.01,
   'in-centimetres': 0.02,
@@ -100,7 +101,22 @@ function changedSetups(setup: Setup) {
       ? []
       : [{ code: mistake.code, rate: mistake.baseRate, changed: { ...setup, station } }];
   });
-  return setup.watched === 'pull' ? [...zeroMistakes(setup), ...wayMistakes(setup), ...stations] : stations;
+  return setup.watched === 'pull'
+    ? [...zeroMistakes(setup), ...carryMistakes(setup), ...wayMistakes(setup), ...stations]
+    : stations;
+}
+
+/** The hand took the weight of a scale that ought to hang. */
+function carryMistakes(setup: Setup) {
+  return hangsFromTheMachine(setup.hang) && !setup.handCarries
+    ? [
+        {
+          code: 'scale.carried',
+          rate: BASE_RATES.carried,
+          changed: { ...setup, handCarries: true },
+        },
+      ]
+    : [];
 }
 
 /** The scale kept its zero from another position, or was zeroed again where the card says not to. */

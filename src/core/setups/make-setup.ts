@@ -2,13 +2,14 @@ import type { Filled } from '../description/fields.ts';
 import { choiceIn, isYesIn, measuredIn } from '../description/filled.ts';
 import type { Part } from '../description/part.ts';
 import type { WorkingLine } from '../description/working.ts';
-import type { Diagnostic } from '../diagnostics/diagnostic.ts';
+import type { Diagnostic, Place } from '../diagnostics/diagnostic.ts';
 import { marksOfCounter, marksOfRuler } from '../instruments/counters.ts';
 import { springScaleOf } from '../instruments/spring-scale.ts';
+import { springScaleFaults } from '../instruments/spring-scale-faults.ts';
 import type { Machine, Preparation, Station } from '../machines/machine.ts';
 import { loadOf, noLoad } from '../parts/weight.ts';
-import type { Metres, MetresPerSecondSquared, Radians } from '../quantities/brands.ts';
-import type { Measured } from '../uncertainty/measured.ts';
+import { type Metres, type MetresPerSecondSquared, type Radians, radians } from '../quantities/brands.ts';
+import { exactly, type Measured } from '../uncertainty/measured.ts';
 import { atBest } from '../uncertainty/propagate.ts';
 import type { Watched, WayOfReading } from './prediction.ts';
 import type { Hang, Reader, Setup } from './setup.ts';
@@ -21,6 +22,8 @@ export interface SetupDescription {
   readonly preparation: Preparation;
   readonly load: Part | null;
   readonly scale: Part | null;
+  /** Place of one of the scale's own fields in the kit file. */
+  readonly scalePlace: (field: string) => Place;
   readonly ruler: Part | null;
   readonly counter: Part | null;
   /** The setup's general fields (`read`, `scale hangs`, ...). */
@@ -68,7 +71,10 @@ export function makeSetup(description: SetupDescription): {
     partner: description.partner,
     place: preparation.place,
   };
-  return { setup, diagnostics: [...made.diagnostics, ...hangDiagnostics(setup, drawn)] };
+  const faults =
+    description.scale === null ? [] : springScaleFaults(description.scale, description.scalePlace);
+  const diagnostics = [...made.diagnostics, ...faults, ...hangDiagnostics(setup, drawn)];
+  return { setup: faults.length > 0 ? null : setup, diagnostics };
 }
 
 function hangOf(fields: Filled): Hang | undefined {
@@ -80,7 +86,11 @@ function hangOf(fields: Filled): Hang | undefined {
 /** How the scale must hang by the geometry: a pull down needs a scale that hangs upside down. */
 function drawnHang(machine: Machine, station: Station): Hang | undefined {
   const effort = machine.drawing(station, atBest).shapes.find((shape) => shape.shape === 'effort');
-  return effort?.shape === 'effort' ? effort.scale : undefined;
+  if (effort?.shape !== 'effort') return undefined;
+  const upright = Math.abs(Math.sin(effort.direction)) > 1 - 1e-9;
+  if (upright || (effort.scale !== 'hook down' && effort.scale !== 'upside down')) return effort.scale;
+  // The hook points against the pull: its angle from straight down is that of the pull from straight up.
+  return { angle: exactly(radians(Math.acos(Math.sin(effort.direction)))) };
 }
 
 /** Said one way and drawn the other: nobody can pull down with a scale that hangs hook down. */

@@ -47,7 +47,7 @@ export function predict(setup: Setup): Prediction {
     efficiency: efficiencyOf(setup, balance, against),
     account: accountOf(setup, balance),
     assumed: assumedIn([pull, reading.read, reading.lower]),
-    diagnostics: setupLimits(setup, balance, reading.outcome),
+    diagnostics: setupLimits(setup, balance, pull, reading.outcome),
     working: () => setupWorking(setup, reading),
   };
 }
@@ -110,5 +110,10 @@ function accountOf(setup: Setup, balance: Balance | NotDefined) {
     setup.lift === null || isNotDefined(balance.velocityRatio)
       ? (setup.lift?.value ?? ACCOUNT_TRAVEL)
       : setup.lift.value * balance.velocityRatio;
-  return workAccount(balance, setup.way, travel, leastPull(setup, atBest));
+  const least = leastPull(setup, atBest);
+  // A scale on the other side is not the one that hangs here.
+  if (balance.effort < 0) return workAccount(balance, setup.way, travel, 0);
+  if (balance.effort < least)
+    return notDefined(setup.way === 'raise' ? 'setup.runs-away' : 'setup.held-by-the-scale');
+  return workAccount(balance, setup.way, travel, least);
 }

@@ -95,19 +95,19 @@ function loweringPull(setup: Setup, least: Newtons): Pull {
   };
 }
 
-/** Every pull at which nothing moves: from the lower to the upper starting limit, never below 0. */
+/**
+ * Every pull at which nothing moves: from the lower to the upper starting limit, never below 0. Where
+ * no pull at all lets it back (it wedges itself), the lower end is none.
+ */
 function heldPull(setup: Setup, least: Newtons): Pull {
   const back = balanceOf(setup, atBest, 'lower', 'starting');
-  if (isNotDefined(back)) return back;
+  const lowest = isNotDefined(back) ? 0 : back.effort;
   return {
     kind: 'band',
     lower: (at) =>
-      atLeast(
-        effortOf(balanceOf(setup, at, 'lower', 'starting')),
-        newtons(Math.max(0, leastPull(setup, at))),
-      ),
+      newtons(Math.max(effortOf(balanceOf(setup, at, 'lower', 'starting')) ?? 0, leastPull(setup, at), 0)),
     upper: (at) => effortOf(balanceOf(setup, at, 'raise', 'starting')),
-    cut: back.effort < least,
+    cut: least > 0 && lowest < least,
   };
 }
 

@@ -2,7 +2,7 @@ import { isNotDefined, type NotDefined } from '../description/not-defined.ts';
 import type { Diagnostic, Facts, QuantityFact, Severity } from '../diagnostics/diagnostic.ts';
 import { forceFact } from '../diagnostics/facts.ts';
 import type { Balance } from '../statics/balance.ts';
-import { COVERAGE_95 } from '../uncertainty/measured.ts';
+import { COVERAGE_95, type Measured, standardUncertainty } from '../uncertainty/measured.ts';
 import { atBest } from '../uncertainty/propagate.ts';
 import type { Outcome } from './prediction.ts';
 import { leastPull } from './pull.ts';
@@ -21,6 +21,7 @@ const SAYS_NOTHING = 0.6;
 export function setupLimits(
   setup: Setup,
   balance: Balance | NotDefined,
+  pull: Measured | null,
   outcome: Outcome,
 ): readonly Diagnostic[] {
   const found: Diagnostic[] = [];
@@ -32,6 +33,7 @@ export function setupLimits(
   if (isFelt && !isNotDefined(balance))
     found.push(...setup.machine.limits(setup.station, atBest, balance, setup.place));
   if (setup.watched === 'pull') scaleLimits(setup, outcome, say);
+  if (isFelt && setup.way === 'lower' && pull !== null) comingBack(setup, pull, say);
   if (isFelt && !isNotDefined(balance)) handLimit(setup, balance, say);
   return found;
 }
@@ -85,6 +87,24 @@ function scaleLimits(setup: Setup, outcome: Outcome, say: Say): void {
     case 'ease':
       return;
   }
+}
+
+/** Whether it comes back at all hangs on what nobody measured; or the scale's weight holds it up. */
+function comingBack(setup: Setup, pull: Measured, say: Say): void {
+  const shown = onMarks(setup);
+  const u = standardUncertainty(pull);
+  const least = leastPull(setup, atBest);
+  if (Math.abs(pull.value) < COVERAGE_95 * u)
+    say('may-not-come-back', 'warning', 'read', {
+      pull: shown(pull.value),
+      either: shown(COVERAGE_95 * u),
+    });
+  else if (pull.value >= 0 && pull.value < least)
+    say('held-by-the-scale', 'warning', 'scale', {
+      scale: setup.scale?.mark ?? '',
+      pull: shown(pull.value),
+      weight: shown(least),
+    });
 }
 
 function smallReading(setup: Setup, outcome: Extract<Outcome, { kind: 'reading' | 'band' }>, say: Say): void {

@@ -12,6 +12,12 @@ export const diagnostics = {
     why: 'a stage is one of the machines that stand alone',
     help: 'name one of the machines of the list that the help prints',
   },
+  'compound.link-turns': {
+    what: 'the link between two stages has to be turned',
+    here: 'stage {stage} is not pulled straight up, and stage {next} takes its load as one that hangs',
+    why: 'a straight line would pull on stage {next} another way than a hanging load does',
+    help: 'lead the link over a free-running pulley so that it pulls straight down on stage {next}; that pulley is not counted',
+  },
   'compound.passes-nothing-on': {
     what: 'a stage passes nothing on',
     here: 'stage {stage}, "{machine}", does not take up the pull of the stage before it',

@@ -42,6 +42,13 @@ export function makeCompound(preparation: Preparation, machines: readonly Machin
     diagnostics.push(...made.diagnostics);
     if (made.station === null) continue;
     stations.push(made.station);
+    if (k < stages.length - 1 && !pullsUp(machine, made.station))
+      diagnostics.push({
+        code: 'compound.link-turns',
+        severity: 'note',
+        at,
+        facts: { machine: stage.machine, stage: k + 1, next: k + 2 },
+      });
     if (k > 0 && !passesOn(machine, made.station, k))
       diagnostics.push(error('passes-nothing-on', at, { machine: stage.machine, stage: k + 1 }));
   }
@@ -49,6 +56,15 @@ export function makeCompound(preparation: Preparation, machines: readonly Machin
   return isRefused || stations.length < stages.length
     ? { station: null, diagnostics }
     : { station: compoundOf(stations), diagnostics };
+}
+
+/**
+ * Each stage takes its load as one that hangs. A link does the same only where the stage before it is
+ * pulled straight up; any other way it has to be turned by a pulley, whose rubbing is not counted.
+ */
+function pullsUp(machine: Machine, station: Station): boolean {
+  const effort = machine.drawing(station, atBest).shapes.find((shape) => shape.shape === 'effort');
+  return effort?.shape === 'effort' && Math.sin(effort.direction) > 0.99;
 }
 
 /** Whether the pull on this stage goes with the force that it is given as its load. */

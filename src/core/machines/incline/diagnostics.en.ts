@@ -3,6 +3,12 @@ import { diagnostics as carriage } from '../../parts/carriage-diagnostics.en.ts'
 /** English messages of the inclined plane. */
 export const diagnostics = {
   ...carriage,
+  'incline.beyond-the-board': {
+    what: 'the slope is longer than its board',
+    here: '{at} along the board; "{part}" is {length} long',
+    why: 'the prop holds the board somewhere along its length',
+    help: 'measure both again: the length along the board from its foot to the prop',
+  },
   'incline.no-slope': {
     what: 'nothing says how steep the board is',
     here: 'needs a pin, a rise or an angle',

@@ -96,6 +96,12 @@ function steepnessOf(
     way === 'rise'
       ? (measuredIn<Metres>(fields, 'slope length') ?? boardLength)
       : (measuredIn<Metres>(board.fields, 'prop at') ?? boardLength);
+  if (slopeLength.value > boardLength.value)
+    return refused('incline.beyond-the-board', way === 'rise' ? 'slope length' : null, {
+      at: lengthFact(slopeLength.value),
+      length: lengthFact(boardLength.value),
+      part: board.mark,
+    });
   if (rise.value <= 0) return refused('incline.level', way, { angle: angleFact(0) });
   if (rise.value >= slopeLength.value)
     return refused('incline.too-high', way, {

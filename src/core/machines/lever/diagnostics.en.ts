@@ -18,11 +18,17 @@ export const diagnostics = {
     why: 'a pull without an arm turns nothing, however hard it is',
     help: 'move the scale, or the pin, to another hole',
   },
+  'lever.pull-lowers': {
+    what: 'this pull lowers the load',
+    here: 'a pull that leans {lean} turns the bar the other way here',
+    why: 'the hook, the lean and the tilt together put the line of pull on the wrong side of the pin',
+    help: 'lean the pull less, or hook the scale further from the pin',
+  },
   'lever.unstable': {
-    what: 'the holes lie above the pin: the bar tips over',
-    here: 'hooks hang {above} above the line through the pin',
-    why: 'a bar whose loads hang above its pin flips to one side and does not come back',
-    help: 'turn the bar over, so that its holes lie on or below the line through the pin',
+    what: 'the bar tips over',
+    here: 'the hooks sit {above} above the line through the pin (below: negative)',
+    why: 'what pulls down above the pin, or up below it, turns the bar further the more it has turned',
+    help: 'turn the bar over, so that its holes lie on the other side of the pin, or in line with it',
   },
   'lever.short-arm': {
     what: 'a very short arm',

@@ -1,6 +1,9 @@
 import type { Fields } from '../../description/fields.ts';
 import type { PartKind, Slot } from '../machine.ts';
 
+/** A pull that leans further hardly turns the bar any more. */
+const MOST_LEAN = (80 * Math.PI) / 180;
+
 /** The bar of a lever, as a kit file describes it. */
 export const bar: PartKind = {
   kind: 'bar',
@@ -106,6 +109,8 @@ export const fields: Fields = {
   'pull leans': {
     type: 'quantity',
     dimensions: ['angle'],
+    least: -MOST_LEAN,
+    most: MOST_LEAN,
     meaning: 'lever.field.pull-leans',
     example: '0 deg',
   },

@@ -76,8 +76,8 @@ export function balanceLever(lever: Lever, at: At, asked: Asked): Balance | NotD
       {
         what: 'lever.pull-arm',
         symbol: 'c',
-        formula: 'abs(X*dy - Y*dx)',
-        values: { X: arms(lever, at).X, Y: arms(lever, at).Y, dx, dy },
+        formula: 's*(X*dy - Y*dx)',
+        values: { s: raises, X: arms(lever, at).X, Y: arms(lever, at).Y, dx, dy },
         value: c,
         unit: 'm',
         source: 'geometry',
@@ -143,7 +143,7 @@ export function idealAdvantage(lever: Lever, at: At): Ideal {
   };
 }
 
-/** Level arms about the pin, positive where they turn against the raise; `c` is always positive. */
+/** Level arms about the pin, positive where they turn against the raise; `c` is positive where the pull raises. */
 export function arms(lever: Lever, at: At) {
   const { fulcrum, load, pull, barCentre, holesAbove, lean } = lever.inputs;
   const xW = at(load) - at(fulcrum);
@@ -161,7 +161,7 @@ export function arms(lever: Lever, at: At) {
     raises,
     a: raises * (xW * Math.cos(t) - h * Math.sin(t)),
     b: raises * (at(barCentre) - at(fulcrum)) * Math.cos(t),
-    c: Math.abs(X * dy - Y * dx),
+    c: raises * (X * dy - Y * dx),
     X,
     Y,
     dx,

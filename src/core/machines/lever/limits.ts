@@ -13,17 +13,18 @@ const SHORT_ARM = 0.01;
 export function limits(
   lever: Lever,
   at: At,
-  _balance: Balance,
+  balance: Balance,
   place: Preparation['place'],
 ): readonly Diagnostic[] {
   const { a, c } = arms(lever, at);
   const found: Diagnostic[] = [];
-  if (at(lever.inputs.holesAbove) > 0)
+  const above = at(lever.inputs.holesAbove);
+  if (above * hangingAtTheHooks(lever, at, balance) > 0)
     found.push({
       code: 'lever.unstable',
       severity: 'warning',
       at: place(null),
-      facts: { above: lengthFact(at(lever.inputs.holesAbove)) },
+      facts: { above: lengthFact(above) },
     });
   for (const [field, arm] of [
     ['load at', a],
@@ -37,4 +38,11 @@ export function limits(
         facts: { arm: lengthFact(Math.abs(arm)), least: lengthFact(SHORT_ARM) },
       });
   return found;
+}
+
+/** Net force down at the hooks of load and scale: it steadies the bar below the pin and tips it above. */
+function hangingAtTheHooks(lever: Lever, at: At, balance: Balance): number {
+  const { a, c, dy } = arms(lever, at);
+  const load = balance.work.find((term) => term.by === 'load')?.rate ?? 0;
+  return Math.abs((load * c) / a) - balance.effort * dy;
 }

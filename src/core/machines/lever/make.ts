@@ -1,10 +1,12 @@
 import type { Filled } from '../../description/fields.ts';
 import { countIn, isYesIn, measuredIn, positionIn, sourcedIn } from '../../description/filled.ts';
-import type { Diagnostic } from '../../diagnostics/diagnostic.ts';
-import { lengthFact } from '../../diagnostics/facts.ts';
+import type { Diagnostic, Place } from '../../diagnostics/diagnostic.ts';
+import { angleFact, lengthFact } from '../../diagnostics/facts.ts';
 import { kilograms, type Metres, metres, type Ratio, radians } from '../../quantities/brands.ts';
 import { between, exactly, type Measured, measured, plus, times } from '../../uncertainty/measured.ts';
+import { atBest } from '../../uncertainty/propagate.ts';
 import type { Made, Preparation } from '../machine.ts';
+import { arms } from './lever.ts';
 import type { Lever } from './station.ts';
 
 const PIN_DIAMETER = [metres(0.003), metres(0.008)] as const;
@@ -19,6 +21,15 @@ export function makeLever(preparation: Preparation): Made<Lever> {
   const positions = holePositions(bar.fields);
   const diagnostics: Diagnostic[] = [];
   const holes: { fulcrum?: number; load?: number; pull?: number } = {};
+
+  const onTheBar = (at: Measured<Metres>, place: Place): Measured<Metres> | null => {
+    if (at.value >= 0 && at.value <= length.value) return at;
+    const facts = { at: lengthFact(at.value), length: lengthFact(length.value), part: bar.mark };
+    diagnostics.push({ code: 'lever.off-the-bar', severity: 'error', at: place, facts });
+    return null;
+  };
+  const centre = measuredIn<Metres>(bar.fields, 'mass centre');
+  if (centre !== undefined) onTheBar(centre, preparation.partPlace('bar', 'mass centre'));
 
   const place = (what: 'fulcrum' | 'load' | 'pull'): Measured<Metres> | null => {
     const field = `${what} at`;
@@ -40,23 +51,9 @@ export function makeLever(preparation: Preparation): Made<Lever> {
         return null;
       }
       holes[what] = position.hole;
-      return at;
+      return onTheBar(at, preparation.place(field));
     }
-    const at = position.measured;
-    if (at.value < 0 || at.value > length.value) {
-      diagnostics.push({
-        code: 'lever.off-the-bar',
-        severity: 'error',
-        at: preparation.place(field),
-        facts: {
-          at: lengthFact(at.value),
-          length: lengthFact(length.value),
-          part: bar.mark,
-        },
-      });
-      return null;
-    }
-    return at;
+    return onTheBar(position.measured, preparation.place(field));
   };
 
   const fulcrum = place('fulcrum');
@@ -78,32 +75,42 @@ export function makeLever(preparation: Preparation): Made<Lever> {
 
   const friction = sourcedIn(bar.fields, 'pin friction');
   const zero = exactly(radians(0));
-  return {
-    diagnostics,
-    station: {
-      machine: 'lever',
-      inputs: {
-        fulcrum,
-        load,
-        pull,
-        barLength: length,
-        barMass: measuredIn(bar.fields, 'mass') ?? exactly(kilograms(0)),
-        barCentre: measuredIn(bar.fields, 'mass centre') ?? middleOf(bar.mark, length),
-        pinRadius: times(
-          measuredIn(bar.fields, 'pin diameter') ??
-            between(`${bar.mark}/pin diameter`, ...PIN_DIAMETER, 'assumed', 'common practice, no source'),
-          0.5,
-        ),
-        pinFriction: (friction?.moving ?? exactly(0)) as Measured<Ratio>,
-        pinStarting: (friction?.starting ?? exactly(0)) as Measured<Ratio>,
-        holesAbove: measuredIn(bar.fields, 'holes above the pin') ?? exactly(metres(0)),
-        tilt: measuredIn(preparation.fields, 'tilt') ?? zero,
-        lean: measuredIn(preparation.fields, 'pull leans') ?? zero,
-      },
-      pullKeepsSquare: isYesIn(preparation.fields, 'pull keeps square to the bar'),
-      holePositions: positions,
-      holes,
+  const station: Lever = {
+    machine: 'lever',
+    inputs: {
+      fulcrum,
+      load,
+      pull,
+      barLength: length,
+      barMass: measuredIn(bar.fields, 'mass') ?? exactly(kilograms(0)),
+      barCentre: centre ?? middleOf(bar.mark, length),
+      pinRadius: times(
+        measuredIn(bar.fields, 'pin diameter') ??
+          between(`${bar.mark}/pin diameter`, ...PIN_DIAMETER, 'assumed', 'common practice, no source'),
+        0.5,
+      ),
+      pinFriction: (friction?.moving ?? exactly(0)) as Measured<Ratio>,
+      pinStarting: (friction?.starting ?? exactly(0)) as Measured<Ratio>,
+      holesAbove: measuredIn(bar.fields, 'holes above the pin') ?? exactly(metres(0)),
+      tilt: measuredIn(preparation.fields, 'tilt') ?? zero,
+      lean: measuredIn(preparation.fields, 'pull leans') ?? zero,
     },
+    pullKeepsSquare: isYesIn(preparation.fields, 'pull keeps square to the bar'),
+    holePositions: positions,
+    holes,
+  };
+  if (arms(station, atBest).c > 0) return { station, diagnostics };
+  const lean = station.inputs.lean.value;
+  return {
+    station: null,
+    diagnostics: [
+      {
+        code: 'lever.pull-lowers',
+        severity: 'error',
+        at: preparation.place('pull leans'),
+        facts: { lean: angleFact(lean) },
+      },
+    ],
   };
 }
 

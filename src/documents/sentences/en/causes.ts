@@ -7,6 +7,7 @@ export const causes = {
   'cause.unexplained': 'nothing on the list explains it',
   'cause.scale.zero-from-hook-down': 'the scale was turned upside down with its old zero',
   'cause.scale.zero-set-in-place': 'the scale was zeroed where it hangs; the card wants it zeroed hook down',
+  'cause.scale.carried': 'the hand carried the scale instead of letting it hang',
   'cause.way.lowering-for-raising': 'read while the load came back down',
   'cause.way.start-for-moving': 'read at the jerk of the start',
   'cause.way.raising-for-lowering': 'read while the load went up; the card wants it coming back',
@@ -26,6 +27,7 @@ export const causes = {
   'try.scale.zero-from-hook-down':
     'Hang the scale the way you pull, set its pointer to 0, then read once more.',
   'try.scale.zero-set-in-place': 'Set the pointer to 0 with the hook down, then read once more.',
+  'try.scale.carried': 'Let the scale hang by its hook, then read once more.',
   'try.way.lowering-for-raising': 'Read while the load goes slowly up, once more.',
   'try.way.start-for-moving': 'Read while it moves slowly, not at the jerk, once more.',
   'try.way.raising-for-lowering': 'Read while the load comes slowly back, once more.',

@@ -29,6 +29,8 @@ export const outcomes = {
   'setup.nothing-to-count': 'nothing is counted or measured along here',
   'setup.no-pull-needed': 'it needs no pull: it runs by itself',
   'setup.efficiency-only-raising': 'efficiency is for raising the load',
+  'setup.runs-away': 'it runs away under the weight of the scale, so there is no steady pull to reckon with',
+  'setup.held-by-the-scale': "the scale's own weight holds it, so nothing comes back",
   'setup.nothing-moves': 'nothing moves while it is held',
   'setup.does-not-come-back': 'it does not come back by itself',
   'difference.scale-shows-less':

@@ -22,5 +22,8 @@ export const reviews = {
   'readings.no-column': 'Without column names nobody can tell what this row says.',
   'readings.no-setup': 'The setup is missing: which card was this reading for?',
   'readings.short-row': 'This row has fewer cells than the heading.',
+  'readings.long-row':
+    'This row has more cells than the heading: a decimal comma, perhaps? Put the reading in quotes or write a point.',
+  'readings.open-quote': 'A quotation mark is opened here and never closed.',
   'readings.unknown-setup': 'There is no such setup that can be prepared.',
 } as const;

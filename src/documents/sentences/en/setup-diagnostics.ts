@@ -18,6 +18,24 @@ export const setupDiagnostics = {
     why: 'a pointer past its last mark tells nothing about the force',
     help: 'use a scale with a longer range, a lighter load, or a longer arm for the pull',
   },
+  'scale.figures-cross': {
+    what: 'two figures of a scale cross',
+    here: 'the {field} is {value}; "{part}" ends at {range}',
+    why: 'a scale stops below its range, is marked finer than its range, and is overloaded only beyond it',
+    help: 'look at the scale again: one of the two figures is wrong, or its unit',
+  },
+  'scale.shift-too-large': {
+    what: 'a turn-over shift of more than the scale can have',
+    here: '"{part}" weighs so much that {most} is the most; {shift} is written',
+    why: 'the moving part is only a part of the scale, and turning it over takes twice its weight',
+    help: 'repeat the turn-over test: zero it hook down, weigh it, hang it upside down; the shift is weight less reading',
+  },
+  'scale.shift-stated-twice': {
+    what: 'the turn-over shift is stated twice',
+    here: '"{part}" has the mass of its moving part as well',
+    why: 'the shift follows from the moving part; two figures for one thing may not agree',
+    help: 'keep the one that was measured; the turn-over test is the better one',
+  },
   'scale-overload': {
     what: 'the pull would stretch the spring for good',
     here: '"{scale}" would have to show {shows}; it ends at {range}',
@@ -35,6 +53,18 @@ export const setupDiagnostics = {
     here: 'about {shows} shown; "{scale}" alone pulls with {weight}',
     why: 'a scale that hangs upside down pulls with its whole weight, whatever the hand does',
     help: 'use a lighter scale or a heavier load',
+  },
+  'may-not-come-back': {
+    what: 'it may come back, or it may not',
+    here: 'it comes back at a pull of {pull}, give or take {either}',
+    why: 'whether it comes back hangs on a friction that is not known well enough',
+    help: 'try it once on the bench and write the friction that it gives, or read another way',
+  },
+  'held-by-the-scale': {
+    what: "it does not come back under the scale's own weight",
+    here: 'it would come back at {pull}; "{scale}" alone pulls with {weight}',
+    why: 'a scale that hangs upside down pulls with its whole weight, whatever the hand does',
+    help: 'use a lighter scale or a heavier load, let the hand carry the scale, or read "held" or "raise"',
   },
   'scale-on-the-other-side': {
     what: 'the scale belongs on the other side',
