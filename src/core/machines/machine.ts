@@ -70,6 +70,8 @@ export interface Machine<S extends Station = Station> {
   readonly slope?: (station: S, at: At) => Radians;
   readonly mistakes: readonly UsualMistake<S>[];
   readonly steps: (station: S) => readonly Step[];
+  /** Three things that put the table back to its start for whoever comes next; the load comes first. */
+  readonly reset: (station: S) => readonly Step[];
   readonly cautions: (station: S) => readonly Caution[];
   readonly drawing: (station: S, at: At) => Drawing;
   /** Where one picture can't show it: several, each drawn to its own scale. */

@@ -3,7 +3,7 @@ import type { Machine, Station, UsualMistake } from '../machine.ts';
 import { balanceCompound, type CompoundBalance, idealAdvantage, type MachineFor } from './compound.ts';
 import { drawing, figures } from './figures.ts';
 import { makeCompound } from './make.ts';
-import { cautions, differences, steps } from './paper.ts';
+import { cautions, differences, reset, steps } from './paper.ts';
 import { type Compound, compoundOf } from './station.ts';
 
 /** More stages than stand on any table. */
@@ -44,6 +44,7 @@ export function compound(machines: readonly Machine[]): Machine<Compound> {
       ),
     ),
     steps: (station) => steps(station, machineFor),
+    reset: (station) => reset(station),
     cautions: (station) => cautions(station, machineFor),
     drawing: (station, at) => drawing(station, at, machineFor),
     figures: (station, at) => figures(station, at, machineFor),

@@ -39,6 +39,13 @@ function tied(end: 'from' | 'to', stage: number, { facts }: Step): readonly Step
   return at === undefined ? [] : [{ key: `compound.step.tie-${end}-at`, facts: { at, stage } }];
 }
 
+/** The load comes down first, then the hand's end and the links come off. */
+export const reset = (compound: Compound): readonly Step[] => [
+  { key: 'compound.reset.load', facts: {} },
+  { key: 'compound.reset.scale', facts: { stage: compound.stages.length } },
+  { key: 'compound.reset.links', facts: {} },
+];
+
 export function cautions(compound: Compound, machineFor: MachineFor): readonly Caution[] {
   const all = compound.stages.flatMap((station) => machineFor(station).cautions(station));
   return all.filter((each, n) => all.findIndex(({ key }) => key === each.key) === n);

@@ -4,6 +4,7 @@ import { drawCarriage } from '../../parts/carriage-drawing.ts';
 import { carriageSteps, pullStep } from '../../parts/carriage-paper.ts';
 import { directionOf, drawPull } from '../../parts/guided-pull-drawing.ts';
 import { type Radians, radians } from '../../quantities/brands.ts';
+import { keyOf } from '../../statics/carriage.ts';
 import type { At } from '../../uncertainty/propagate.ts';
 import type { Drag } from './station.ts';
 
@@ -17,6 +18,13 @@ const REACH = 0.3;
 export const steps = (drag: Drag): readonly Step[] => [
   ...carriageSteps(drag),
   pullStep(drag, { key: 'drag.step.pull-level', facts: {} }, { key: 'drag.step.pull-on', facts: {} }),
+];
+
+/** Load and scale come off; what rides goes back to where it started. */
+export const reset = (drag: Drag): readonly Step[] => [
+  { key: 'drag.reset.load', facts: {} },
+  { key: 'drag.reset.scale', facts: {} },
+  { key: `drag.reset.${keyOf(drag)}`, facts: {} },
 ];
 
 export const cautions = (drag: Drag): readonly Caution[] => [

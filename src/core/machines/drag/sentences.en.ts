@@ -10,6 +10,11 @@ export const sentences = {
   'drag.no-useful-work': 'nothing is raised on the level, so no useful work is done',
   'drag.step.pull-level': 'Pull the scale level and straight.',
   'drag.step.pull-on': 'Pull on the scale.',
+  'drag.reset.load': 'Put the load back in its tray.',
+  'drag.reset.scale': 'Take the scale off the string.',
+  'drag.reset.wheels': 'Roll the cart back to where it started.',
+  'drag.reset.bare-base': 'Slide the block back to where it started.',
+  'drag.reset.rollers': 'Roll the plank back to where it started.',
   'drag.mistake.string-not-level': 'the string was not level, about 15 degrees up',
   'drag.mistake.read-too-near': 'it was read too near the guide pulley, at half the distance',
 } as const;

@@ -5,6 +5,7 @@ import { CARRIAGE_LENGTH, drawCarriage } from '../../parts/carriage-drawing.ts';
 import { carriageSteps, pullStep } from '../../parts/carriage-paper.ts';
 import { directionOf, drawPull } from '../../parts/guided-pull-drawing.ts';
 import { type Radians, radians } from '../../quantities/brands.ts';
+import { keyOf } from '../../statics/carriage.ts';
 import type { At } from '../../uncertainty/propagate.ts';
 import { angleOf, type InclinedPlane } from './station.ts';
 
@@ -24,6 +25,24 @@ function slopeStep(plane: InclinedPlane): Step {
   if (plane.pin !== null) return { key: 'incline.step.pin', facts: { hole: plane.pin } };
   return {
     key: 'incline.step.rise',
+    facts: { rise: lengthFact(rise.value), length: lengthFact(slopeLength.value) },
+  };
+}
+
+/** What rides comes down and is emptied; the board stays as steep as the next group needs it. */
+export const reset = (plane: InclinedPlane): readonly Step[] => [
+  { key: `incline.reset.${keyOf(plane)}`, facts: {} },
+  { key: 'incline.reset.load-and-scale', facts: {} },
+  slopeReset(plane),
+];
+
+function slopeReset(plane: InclinedPlane): Step {
+  if (plane.steep === 'measured')
+    return { key: 'incline.reset.angle', facts: { angle: angleFact(plane.inputs.angle.value) } };
+  const { rise, slopeLength } = plane.inputs;
+  if (plane.pin !== null) return { key: 'incline.reset.pin', facts: { hole: plane.pin } };
+  return {
+    key: 'incline.reset.rise',
     facts: { rise: lengthFact(rise.value), length: lengthFact(slopeLength.value) },
   };
 }

@@ -4,7 +4,7 @@ import { balanceLever, idealAdvantage } from './lever.ts';
 import { limits } from './limits.ts';
 import { makeLever } from './make.ts';
 import { mistakes } from './mistakes.ts';
-import { cautions, differences, drawing, steps } from './paper.ts';
+import { cautions, differences, drawing, reset, steps } from './paper.ts';
 import type { Lever } from './station.ts';
 
 /** The lever: three classes from geometry, a bar with weight, a pin with friction. */
@@ -19,6 +19,7 @@ export const lever: Machine<Lever> = {
   limits,
   mistakes,
   steps,
+  reset,
   cautions,
   drawing,
   differences,

@@ -35,6 +35,16 @@ export function steps(lever: Lever): readonly Step[] {
   ];
 }
 
+/** Load and scale come off; the pin stays where the next group needs it. */
+export const reset = ({ holes, inputs }: Lever): readonly Step[] => [
+  { key: 'lever.reset.load', facts: {} },
+  { key: 'lever.reset.scale', facts: {} },
+  {
+    key: `lever.reset.fulcrum-${suffix(holes.fulcrum)}`,
+    facts: placeFacts(inputs.fulcrum, holes.fulcrum),
+  },
+];
+
 export const cautions = (): readonly Caution[] => [
   { key: 'caution.fingers', facts: {}, source: 'fingers' },
   { key: 'caution.falling-loads', facts: {}, source: 'falling loads' },

@@ -3,7 +3,7 @@ import { fields, screwPart, slots } from './fields.ts';
 import { limits } from './limits.ts';
 import { makeScrew } from './make.ts';
 import { mistakes } from './mistakes.ts';
-import { cautions, differences, drawing, steps } from './paper.ts';
+import { cautions, differences, drawing, reset, steps } from './paper.ts';
 import { balanceScrew, idealAdvantage } from './screw.ts';
 import type { Screw } from './station.ts';
 import { tally } from './tally.ts';
@@ -21,6 +21,7 @@ export const screw: Machine<Screw> = {
   limits,
   mistakes,
   steps,
+  reset,
   cautions,
   drawing,
   differences,

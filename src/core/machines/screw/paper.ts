@@ -36,6 +36,20 @@ export function steps(screw: Screw): readonly Step[] {
   ];
 }
 
+/** Counted: turned back, unmarked, the ruler away. Pulled: load and scale off, turned right down. */
+export const reset = (screw: Screw): readonly Step[] =>
+  isCounted(screw)
+    ? [
+        { key: 'screw.reset.turn-back', facts: {} },
+        { key: 'screw.reset.mark', facts: {} },
+        { key: 'screw.reset.ruler', facts: {} },
+      ]
+    : [
+        { key: 'screw.reset.load', facts: {} },
+        { key: 'screw.reset.scale', facts: {} },
+        { key: 'screw.reset.turn-down', facts: {} },
+      ];
+
 export const cautions = (): readonly Caution[] => [{ key: 'caution.fingers', facts: {}, source: 'fingers' }];
 
 /** What the screw on the table has and the schoolbook's screw leaves out. */

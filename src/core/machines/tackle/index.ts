@@ -3,7 +3,7 @@ import { fields, pulleyBlock, slots } from './fields.ts';
 import { limits } from './limits.ts';
 import { makeTackle } from './make.ts';
 import { mistakes } from './mistakes.ts';
-import { cautions, differences, drawing, steps } from './paper.ts';
+import { cautions, differences, drawing, reset, steps } from './paper.ts';
 import type { Tackle } from './station.ts';
 import { balanceTackle, idealAdvantage } from './tackle.ts';
 
@@ -19,6 +19,7 @@ export const tackle: Machine<Tackle> = {
   limits,
   mistakes,
   steps,
+  reset,
   cautions,
   drawing,
   differences,

@@ -26,6 +26,15 @@ export function steps(tackle: Tackle): readonly Step[] {
   ];
 }
 
+/** The load comes down before the scale comes off, so that nothing falls; the line stays rove. */
+export const reset = (tackle: Tackle): readonly Step[] => [
+  { key: 'tackle.reset.load', facts: {} },
+  { key: 'tackle.reset.scale', facts: {} },
+  tackle.parts === 1
+    ? { key: 'tackle.reset.single-line', facts: {} }
+    : { key: 'tackle.reset.line', facts: { parts: tackle.parts } },
+];
+
 export const cautions = (): readonly Caution[] => [
   { key: 'caution.falling-loads', facts: {}, source: 'falling loads' },
   { key: 'caution.fingers', facts: {}, source: 'fingers' },

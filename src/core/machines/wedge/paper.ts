@@ -29,6 +29,24 @@ export function steps(wedge: Wedge): readonly Step[] {
   ];
 }
 
+/** The wedge comes out before the cords come off; cords are never left stretched. */
+export function reset(wedge: Wedge): readonly Step[] {
+  const tray: Step = { key: 'wedge.reset.tray', facts: {} };
+  if (wedge.form === 'lifting')
+    return [
+      { key: 'wedge.reset.out-from-under', facts: {} },
+      { key: 'wedge.reset.load-against-stop', facts: {} },
+      tray,
+    ];
+  return [
+    { key: 'wedge.reset.out-of-gap', facts: {} },
+    wedge.hasCords
+      ? { key: 'wedge.reset.cords-off', facts: {} }
+      : { key: 'wedge.reset.close-gap', facts: {} },
+    tray,
+  ];
+}
+
 export const cautions = (wedge: Wedge): readonly Caution[] => [
   { key: 'caution.fingers', facts: {}, source: 'fingers' },
   ...(wedge.hasCords

@@ -61,6 +61,12 @@ export const sentences = {
   'wedge.step.pull-down': 'Pull the wedge down with the scale.',
   'wedge.step.read-at-mark': 'Read the scale with the mark at {advance}.',
   'wedge.step.pull-on': 'Pull on the scale.',
+  'wedge.reset.out-from-under': 'Pull the wedge out from under the load.',
+  'wedge.reset.load-against-stop': 'Stand the load against the stop.',
+  'wedge.reset.out-of-gap': 'Pull the wedge out of the gap.',
+  'wedge.reset.cords-off': 'Take the cords off both blocks.',
+  'wedge.reset.close-gap': 'Push both blocks together.',
+  'wedge.reset.tray': 'Put all the other parts back in the tray.',
   'wedge.mistake.not-to-the-mark': 'the wedge was not pushed to its mark',
   'wedge.label.load': 'load',
 } as const;

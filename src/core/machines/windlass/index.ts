@@ -3,7 +3,7 @@ import { fields, slots, windlassPart } from './fields.ts';
 import { limits } from './limits.ts';
 import { makeWindlass } from './make.ts';
 import { mistakes } from './mistakes.ts';
-import { cautions, differences, drawing, steps } from './paper.ts';
+import { cautions, differences, drawing, reset, steps } from './paper.ts';
 import type { Windlass } from './station.ts';
 import { balanceWindlass, idealAdvantage } from './windlass.ts';
 
@@ -19,6 +19,7 @@ export const windlass: Machine<Windlass> = {
   limits,
   mistakes,
   steps,
+  reset,
   cautions,
   drawing,
   differences,

@@ -20,6 +20,13 @@ export function steps(windlass: Windlass): readonly Step[] {
   ];
 }
 
+/** The load comes down before the scale comes off, so that nothing runs away. */
+export const reset = (windlass: Windlass): readonly Step[] => [
+  { key: 'windlass.reset.load', facts: {} },
+  { key: `windlass.reset.scale-${windlass.turnedBy}`, facts: {} },
+  { key: `windlass.reset.lines-${windlass.turnedBy}`, facts: {} },
+];
+
 export const cautions = (): readonly Caution[] => [
   { key: 'caution.falling-loads', facts: {}, source: 'falling loads' },
   { key: 'caution.fingers', facts: {}, source: 'fingers' },

@@ -37,6 +37,11 @@ export const sentences = {
   'windlass.step.pull-down': 'Pull the scale straight down.',
   'windlass.step.pull-level': 'Pull the scale level.',
   'windlass.step.pull-up': 'Pull the scale straight up.',
+  'windlass.reset.load': 'Let the load down into its tray.',
+  'windlass.reset.scale-wheel': "Take the scale off the wheel's line.",
+  'windlass.reset.scale-crank': 'Take the scale off the crank.',
+  'windlass.reset.lines-wheel': "Leave the wheel's line wound up, the other one hanging down.",
+  'windlass.reset.lines-crank': 'Leave the line hanging down from the axle.',
   'windlass.mistake.line-winds-on-itself': 'the line on the axle wound on itself',
   'windlass.mistake.lines-swapped': 'the load hung on the wheel and the scale pulled on the axle',
 } as const;
