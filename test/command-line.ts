@@ -1,7 +1,8 @@
 import { spawnSync } from 'node:child_process';
 import { join } from 'node:path';
 
-const bundle = join(import.meta.dirname, '../dist/handspike.js');
+/** The command as it is handed over, in one file. */
+export const bundle = join(import.meta.dirname, '../dist/handspike.js');
 
 export interface Ran {
   readonly code: number | null;

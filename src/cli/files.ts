@@ -35,8 +35,7 @@ function makeFolder(path: string): void {
   try {
     mkdirSync(path, { recursive: true });
   } catch (fault) {
-    const { code } = fault as NodeJS.ErrnoException;
-    if (code !== 'EEXIST' && code !== 'ENOTDIR') throw fault;
+    if ((fault as NodeJS.ErrnoException).code !== 'EEXIST') throw fault;
     throw new Error(`${basename(path)} is a file and no folder`);
   }
 }
@@ -108,6 +107,8 @@ const reason = (fault: unknown): string => {
       return 'it is a folder';
     case 'EEXIST':
       return 'it is there already, and is not written over';
+    case 'ENOTDIR':
+      return 'part of its path is a file and no folder';
     case 'EACCES':
       return 'it is not allowed here';
     default:

@@ -15,7 +15,9 @@ export const check: Command = {
     tellFindings(terminal, prepared.sources, prepared.diagnostics);
     const setups = prepared.tables.reduce((sum, table) => sum + table.setups.length, 0);
     const found = prepared.diagnostics.length === 0 ? 'nothing to put right' : countOf(prepared.diagnostics);
-    terminal.print(`${prepared.tables.length} tables, ${setups} setups: ${found}`);
+    terminal.print(`${counted(prepared.tables.length, 'table')}, ${counted(setups, 'setup')}: ${found}`);
     return hasErrors(prepared) ? EXIT.findings : EXIT.done;
   },
 };
+
+const counted = (count: number, word: string): string => `${count} ${word}${count === 1 ? '' : 's'}`;
