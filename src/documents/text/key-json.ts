@@ -1,6 +1,7 @@
 import type { Prepared } from '../../core/prepare.ts';
 import type { GoodRange, Prediction } from '../../core/setups/prediction.ts';
 import { standardUncertainty } from '../../core/uncertainty/measured.ts';
+import { plainJson } from './plain-json.ts';
 import { goodRangeOf, marksOf } from './prediction-text.ts';
 
 /**
@@ -8,27 +9,23 @@ import { goodRangeOf, marksOf } from './prediction-text.ts';
  * page prints; `marks` has the same figures in the instrument's own graduations.
  */
 export const keyJson = (prepared: Prepared): string =>
-  JSON.stringify(
-    {
-      handspike: 'key 1',
-      kit: { serial: prepared.kit?.serial ?? null, name: prepared.kit?.name ?? null },
-      activity: prepared.activity?.title ?? null,
-      date: prepared.visit?.date ?? null,
-      gravity:
-        prepared.gravity === null
-          ? null
-          : { value: prepared.gravity.gravity.value, unit: 'm/s²', from: prepared.gravity.from },
-      tables: prepared.tables.map((table) => ({
-        table: table.mark,
-        title: table.title,
-        machine: table.machine,
-        setups: table.setups.map(({ prediction }) => predictionJson(prediction)),
-        notPrepared: table.notPrepared,
-      })),
-    },
-    null,
-    2,
-  );
+  plainJson({
+    handspike: 'key 1',
+    kit: { serial: prepared.kit?.serial ?? null, name: prepared.kit?.name ?? null },
+    activity: prepared.activity?.title ?? null,
+    date: prepared.visit?.date ?? null,
+    gravity:
+      prepared.gravity === null
+        ? null
+        : { value: prepared.gravity.gravity.value, unit: 'm/s²', from: prepared.gravity.from },
+    tables: prepared.tables.map((table) => ({
+      table: table.mark,
+      title: table.title,
+      machine: table.machine,
+      setups: table.setups.map(({ prediction }) => predictionJson(prediction)),
+      notPrepared: table.notPrepared,
+    })),
+  });
 
 /** A prediction as plain data, without its working. */
 export function predictionJson(prediction: Prediction) {

@@ -1,22 +1,19 @@
 import type { Review } from '../../core/review.ts';
+import { plainJson } from './plain-json.ts';
 
 /** A review as JSON; nothing that stood in the file is left out. */
 export const reviewJson = (review: Review): string =>
-  JSON.stringify(
-    {
-      handspike: 'review 1',
-      readings: review.judged.map(({ judgement, at }) => ({
-        ...judgement.reading,
-        table: at.setup.table,
-        meaning: judgement.meaning,
-        value: judgement.value,
-        verdict: judgement.verdict,
-        good: judgement.good,
-        causes: judgement.causes,
-        because: judgement.because,
-      })),
-      refused: review.refused,
-    },
-    null,
-    2,
-  );
+  plainJson({
+    handspike: 'review 1',
+    readings: review.judged.map(({ judgement, at }) => ({
+      ...judgement.reading,
+      table: at.setup.table,
+      meaning: judgement.meaning,
+      value: judgement.value,
+      verdict: judgement.verdict,
+      good: judgement.good,
+      causes: judgement.causes,
+      because: judgement.because,
+    })),
+    refused: review.refused,
+  });
