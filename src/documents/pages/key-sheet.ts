@@ -6,7 +6,8 @@ import { sentence } from '../sentences/sentence.ts';
 import { predictionStrip } from '../strip/prediction-strip.ts';
 import { readingStrip } from '../strip/reading-strip.ts';
 import { machineName } from '../text/explain-text.ts';
-import { asSentence, assumedNames, hangText, wayText, whyText } from '../text/key-table.ts';
+import { reasonText } from '../text/key-reason.ts';
+import { assumedNames, hangText, wayText } from '../text/key-table.ts';
 import {
   bothUnits,
   expectedText,
@@ -14,9 +15,7 @@ import {
   marksOf,
   narrowingText,
   outcomeShort,
-  outcomeText,
   textbookInBoth,
-  textbookText,
 } from '../text/prediction-text.ts';
 import { KEY_STYLE } from './key-style.ts';
 import { page, titleBlock } from './page.ts';
@@ -94,7 +93,7 @@ function back(language: Language, sheet: Sheet): string {
   const notes = ['range', 'grams'].map((note) => `<p>${say(`key.note.${note}`)}</p>`);
   const tables = sheet.tables.map((table) => {
     const reasons = table.setups.flatMap((setup) => {
-      const text = reasonText(language, setup);
+      const text = reasonLine(language, setup);
       return text === '' ? [] : [`<dt>${escapeText(setup.mark)}</dt><dd>${text}</dd>`];
     });
     const assumed = assumedNames(language, table);
@@ -108,18 +107,13 @@ function back(language: Language, sheet: Sheet): string {
   return `<section class="why"><h2>${say('key.why')}</h2><div class="notes">${notes.join('')}</div>${tables.join('')}</section>`;
 }
 
-/** What is found where it is no plain reading, why the schoolbook differs (its figure is in front), what to measure. */
-function reasonText(language: Language, setup: SetupSheet): string {
-  const { prediction } = setup;
-  const { kind } = prediction.outcome;
-  const cut = 'cutAtOwnWeight' in prediction.outcome ? sentence(language, 'found.cut-at-own-weight') : '';
-  const isPlain = kind === 'reading' || kind === 'band' || kind === 'ease';
-  const special = isPlain ? cut : asSentence(outcomeText(language, prediction));
-  const { textbook } = prediction;
-  const missing = isNotDefined(textbook) ? textbookText(language, textbook) : '';
-  const text = [special, missing, whyText(language, setup)].filter((each) => each !== '').join(' ');
-  const narrowing = narrowingText(language, prediction);
-  return [escapeText(text), narrowing === '' ? '' : `<em>${escapeText(narrowing)}</em>`]
+/** The reasons, and the one measurement that would narrow the range. */
+function reasonLine(language: Language, setup: SetupSheet): string {
+  const narrowing = narrowingText(language, setup.prediction);
+  return [
+    escapeText(reasonText(language, setup)),
+    narrowing === '' ? '' : `<em>${escapeText(narrowing)}</em>`,
+  ]
     .filter((each) => each !== '')
     .join(' ');
 }

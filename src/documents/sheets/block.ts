@@ -64,7 +64,13 @@ export interface Table {
 /** Words, or a picture. */
 export type Cell =
   | string
-  | { readonly text: string; readonly strong?: true; readonly note?: string }
+  | {
+      readonly text: string;
+      readonly strong?: true;
+      /** What counts most in its row. */
+      readonly isLarge?: true;
+      readonly note?: string;
+    }
   | { readonly svg: string; readonly alt: string; readonly width: number };
 
 /** One sheet, ready to be set: a file of its own, in one language, on one paper. */

@@ -29,7 +29,9 @@ export const TYPST_SOURCE = `
 #let picture(it) = image(bytes(it.svg), format: "svg", alt: it.alt, width: it.width * 1mm)
 
 #let cell(it) = if type(it) == str { it } else if "svg" in it { picture(it) } else {
+  set text(size: if it.at("isLarge", default: false) { 1.25em } else { 1em })
   if it.at("strong", default: false) { strong(it.text) } else { it.text }
+  set text(size: if it.at("isLarge", default: false) { 0.8em } else { 1em })
   if "note" in it { linebreak() + text(size: 0.82em, it.note) }
 }
 
@@ -73,7 +75,7 @@ export const TYPST_SOURCE = `
         across + horizon
       },
       rows: if "rowHeight" in it { (auto,) + (it.rowHeight * 1mm,) * it.rows.len() } else { auto },
-      inset: (x: 2mm, y: 1.6mm),
+      inset: (x: 2mm, y: if it.at("size", default: "usual") == "small" { 1.2mm } else { 1.6mm }),
       stroke: 0.5pt + ink,
       table.header(..it.head.map(h => table.cell(fill: luma(235), strong(h)))),
       ..it.rows.map(row => row.map(cell)).flatten(),

@@ -97,7 +97,7 @@ function remarks(language: Language, { judgement }: JudgedReading): readonly str
 }
 
 /** The name of a cause: `lever.load-hole-left` is said by the machine as `lever.mistake.load-hole-left`. */
-export const causeName = (language: Language, { code }: LikelyCause): string => {
+export const causeName = (language: Language, { code }: Pick<LikelyCause, 'code'>): string => {
   const own = code.replace('.', '.mistake.');
   return sentence(language, hasSentence(language, `cause.${code}`) ? `cause.${code}` : own);
 };

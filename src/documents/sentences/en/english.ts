@@ -7,6 +7,7 @@ import { fileFields } from './file-fields.ts';
 import { headings } from './headings.ts';
 import { outcomes } from './outcomes.ts';
 import { reviews } from './reviews.ts';
+import { sheetsVisit } from './sheets-visit.ts';
 import { unknownFields } from './unknown-fields.ts';
 import { unknowns } from './unknowns.ts';
 import { ways } from './ways.ts';
@@ -25,6 +26,7 @@ export const english = {
     headings,
     outcomes,
     reviews,
+    sheetsVisit,
     unknownFields,
     unknowns,
     ways,

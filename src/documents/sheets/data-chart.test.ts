@@ -1,0 +1,77 @@
+import { expect, test } from 'vitest';
+import { demoPrepared, paperJob, rowsOf, wordsOf } from '../../../test/documents/demo-prepared.ts';
+import { goodRangeOf, rangeText } from '../text/prediction-text.ts';
+import { dataCharts } from './data-chart.ts';
+
+const prepared = demoPrepared();
+const job = paperJob(prepared);
+const charts = dataCharts.build(job);
+
+test('there is one file a level, and in it one chart a group with its label', () => {
+  expect(charts.map(({ name }) => name)).toEqual(['chart-level-1', 'chart-level-2', 'chart-level-3']);
+  for (const chart of charts) {
+    const groups = wordsOf(chart).filter((line) => /^Group: /.test(line));
+    expect(groups).toEqual(['A', 'B', 'C', 'D', 'E', 'F'].map((label) => `Group: ${label}`));
+    expect(chart.blocks.filter(({ block }) => block === 'page-break')).toHaveLength(5);
+  }
+});
+
+test('every setup has its row in every chart, with a guess before it', () => {
+  const marks = job.sheet.tables.flatMap((table) => table.setups.map(({ mark }) => mark));
+  for (const chart of charts) {
+    const first = rowsOf(chart).slice(0, marks.length);
+    expect(first.map(([mark]) => mark)).toEqual(marks);
+    expect(wordsOf(chart).join('\n')).toMatch(/guess/i);
+  }
+});
+
+test('a chart has the four roles and tells nobody to write a name', () => {
+  for (const chart of charts) {
+    const words = wordsOf(chart);
+    for (const role of ['Pull', 'Read', 'Write', 'Check']) expect(words).toContain(role);
+    expect(words.join('\n')).not.toMatch(/\bnames?\b/i);
+  }
+});
+
+test('a chart says nothing of what will be read', () => {
+  for (const chart of charts) {
+    const words = wordsOf(chart).join('\n');
+    for (const { setups } of job.sheet.tables)
+      for (const { prediction } of setups) {
+        const good = goodRangeOf(prediction);
+        if (good !== null) expect(words).not.toContain(rangeText('en', prediction, good));
+      }
+  }
+});
+
+test('a chart stays the same when the predictions change', () => {
+  const tables = job.sheet.tables.map((table) => ({
+    ...table,
+    setups: table.setups.map((setup) => ({
+      ...setup,
+      prediction: { ...setup.prediction, outcome: { kind: 'scale on the other side', force: 3 } as const },
+    })),
+  }));
+  expect(dataCharts.build({ ...job, sheet: { ...job.sheet, tables } })).toEqual(charts);
+});
+
+test('level 1 compares partners, level 2 writes units, level 3 leaves no room for work where nothing moves', () => {
+  const row = (level: number, mark: string) =>
+    rowsOf(charts[level - 1] ?? ({ blocks: [] as never[] } as never)).find(([first]) => first === mark);
+  expect(row(1, 'L1')?.slice(1, 3)).toEqual(['L2', 'less      more']);
+  expect(row(1, 'P1')?.[2]).toContain('turns');
+  expect(row(2, 'S1')?.at(-1)).toBe('N');
+  expect(row(2, 'P2')?.at(-1)).toBe('mm');
+  expect(row(3, 'L1')?.slice(-5)).toEqual(['', '', '', '', '']);
+  expect(row(3, 'C3')?.slice(-5)).toEqual(['–', '–', '–', '–', '–']);
+});
+
+test('a visit that says nothing of groups gets one chart with a line for the label', () => {
+  const alone = paperJob(
+    demoPrepared((text, file) => (file === 'visit' ? text.replace(/^groups:.*\n/m, '') : text)),
+  );
+  const [chart] = dataCharts.build(alone);
+  expect(chart === undefined ? [] : wordsOf(chart).filter((line) => line.startsWith('Group:'))).toEqual([
+    'Group: ________',
+  ]);
+});
