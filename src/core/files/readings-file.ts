@@ -24,7 +24,8 @@ type Column = (typeof COLUMNS)[number];
  * commas, semicolons or tabs between them. A row is never dropped and never changed.
  */
 export function readReadingsFile(file: SourceText): ReadingsFile {
-  const text = file.text.replace(/^\uFEFF/, '');
+  // Files that went through several hands have line ends of several kinds.
+  const text = file.text.replace(/^\uFEFF/, '').replace(/\r\n?/g, '\n');
   const rows = rowsWithLines(text).filter((row) => row.cells.some((cell) => cell.trim() !== ''));
   const head = rows[0];
   const places = head === undefined ? null : placesOf(head.cells);
@@ -67,7 +68,8 @@ function rowsWithLines(text: string): readonly Row[] {
   const rows: Row[] = [];
   let from = 0;
   Papa.parse<string[]>(text, {
-    delimitersToGuess: [',', ';', '\t', '|'],
+    delimiter: separatorOf(text),
+    newline: '\n',
     step: ({ data, errors, meta }) => {
       const isQuoted = errors.some((error) => error.type === 'Quotes');
       rows.push({ line: lineAt(text, from), cells: data, fault: isQuoted ? 'readings.open-quote' : null });
@@ -77,7 +79,16 @@ function rowsWithLines(text: string): readonly Row[] {
   return rows;
 }
 
-const lineAt = (text: string, offset: number): number => text.slice(0, offset).split(/\r\n|\n|\r/).length;
+const SEPARATORS = [',', ';', '\t', '|'] as const;
+
+/** The heading tells it: rows may hold decimal commas. */
+function separatorOf(text: string): string {
+  const [heading = ''] = text.trimStart().split('\n', 1);
+  const unquoted = heading.replaceAll('"', '');
+  return SEPARATORS.find((separator) => placesOf(unquoted.split(separator)) !== null) ?? ',';
+}
+
+const lineAt = (text: string, offset: number): number => text.slice(0, offset).split('\n').length;
 
 /** Column numbers by name; `null` where setup or reading is not among the headings. */
 function placesOf(cells: readonly string[]): Partial<Record<Column, number>> | null {
