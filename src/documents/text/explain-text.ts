@@ -10,6 +10,7 @@ import { narrowingText, outcomeText, textbookText } from './prediction-text.ts';
 import { reasonsOf } from './reasons.ts';
 import { sixFigures, substitute } from './substitute.ts';
 import { unknownUnit } from './unknown-unit.ts';
+import { workText } from './work-text.ts';
 
 /**
  * How a prediction comes about, for the terminal: every line of working with its equation, the
@@ -35,6 +36,8 @@ export function explainText(language: Language, setup: SetupSheet): string {
     `  ${outcomeText(language, prediction)}`,
     `  ${textbookText(language, prediction.textbook, prediction.graduations)}`,
     ...reasonsOf(language, setup).map((reason) => `  - ${reason}`),
+    '',
+    ...workText(language, prediction),
     ...(prediction.budget.length === 0 ? [] : ['', say('explain.budget'), ...budgetText(language, setup)]),
     ...(prediction.narrows === null ? [] : ['', narrowingText(language, prediction)]),
     '',
