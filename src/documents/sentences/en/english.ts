@@ -1,4 +1,5 @@
 import { sentencesEn } from '../../../core/machines/list.ts';
+import { arrivals } from './arrivals.ts';
 import { causes } from './causes.ts';
 import { cautions } from './cautions.ts';
 import { drawings } from './drawings.ts';
@@ -12,12 +13,14 @@ import { unknownFields } from './unknown-fields.ts';
 import { unknowns } from './unknowns.ts';
 import { ways } from './ways.ts';
 import { working } from './working.ts';
+import { works } from './works.ts';
 
 /** English: the general sentences here, those of parts and machines from their folders. */
 export const english = {
   tag: 'en',
   decimal: 'point',
   sentences: merged(
+    arrivals,
     causes,
     cautions,
     drawings,
@@ -30,6 +33,7 @@ export const english = {
     unknownFields,
     unknowns,
     ways,
+    works,
     working,
     sentencesEn,
   ),
