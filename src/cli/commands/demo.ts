@@ -7,20 +7,27 @@ import { exampleFolder } from '../examples.ts';
 import { preparationFiles } from '../files.ts';
 import { hasErrors, tellErrors } from '../findings.ts';
 import { PAGES_FOLDER, writePages } from './pages.ts';
+import { PAPER_FOLDER, printSheets, usualWishes } from './print.ts';
 
 export const demo: Command = {
   name: 'demo',
   usage: 'demo [--once] [--to FOLDER]',
-  summary: 'the main job on the demo kit of Brackwater Boathouse: key and pages',
-  options: ['--once       end when it is done', `--to FOLDER  where the pages go (${PAGES_FOLDER})`],
-  run: (args, terminal) => {
+  summary: 'the main job on the demo kit of Brackwater Boathouse: key, pages and all the paper',
+  options: [
+    '--once       end when it is done',
+    `--to FOLDER  where all of it goes (else ${PAGES_FOLDER} and ${PAPER_FOLDER})`,
+  ],
+  run: async (args, terminal) => {
     const { text } = readArguments(args, { once: 'switch', to: 'text' });
     const prepared = prepare(preparationFiles(exampleFolder('brackwater'), []));
     tellErrors(terminal, prepared);
     terminal.print(keyTable('en', sheetOf(prepared)));
-    const folder = text('to') ?? PAGES_FOLDER;
-    const names = writePages(terminal, prepared, folder);
-    terminal.print(`${names.length} pages in ${folder}:\n${names.map((name) => `  ${name}`).join('\n')}`);
+    const name = (names: readonly string[], what: string, folder: string): void =>
+      terminal.print(`${names.length} ${what} in ${folder}:\n${names.map((each) => `  ${each}`).join('\n')}`);
+    const pages = text('to') ?? PAGES_FOLDER;
+    name(writePages(terminal, prepared, pages), 'pages', pages);
+    const paper = text('to') ?? PAPER_FOLDER;
+    name(await printSheets(terminal, prepared, paper, usualWishes), 'sheets of paper (PDF)', paper);
     return hasErrors(prepared) ? EXIT.findings : EXIT.done;
   },
 };

@@ -1,10 +1,12 @@
 import { spawn } from 'node:child_process';
 import { join, resolve } from 'node:path';
 import { type Prepared, prepare } from '../../core/prepare.ts';
+import { preparedForCards } from '../../core/prepare-cards.ts';
 import { sheetOf } from '../../documents/prepare.ts';
 import type { Language } from '../../documents/sentences/language.ts';
 import type { Paper, SheetOfPaper } from '../../documents/sheets/block.ts';
 import { sheetKinds } from '../../documents/sheets/list.ts';
+import type { PaperJob } from '../../documents/sheets/paper-job.ts';
 import { type Arguments, readArguments } from '../arguments.ts';
 import { type Command, EXIT, type Terminal, UsageFault } from '../command.ts';
 import { preparationFiles, writeText } from '../files.ts';
@@ -53,6 +55,9 @@ export interface Wishes {
   readonly key: Language;
 }
 
+/** Everything, on A4, in English. */
+export const usualWishes: Wishes = { only: null, paper: 'a4', cards: 'en', key: 'en' };
+
 /** Sets all sheets that are wished for, tells how far it is, and gives back the files' names. */
 export async function printSheets(
   terminal: Terminal,
@@ -76,17 +81,21 @@ export async function printSheets(
   return names;
 }
 
-/** The sheets as blocks, before anything is set. */
-export function sheetsOf(prepared: Prepared, wishes: Wishes): readonly SheetOfPaper[] {
-  const job = {
-    prepared,
-    sheet: sheetOf(prepared),
-    paper: wishes.paper,
-    languages: { cards: wishes.cards, key: wishes.key },
-  };
+/**
+ * The sheets as blocks, before anything is set. What is laminated once is made from kit and activity
+ * alone: nothing of a visit is within its reach.
+ */
+export function sheetsOf(prepared: Prepared, { only, paper, cards, key }: Wishes): readonly SheetOfPaper[] {
+  const jobOf = (of: Prepared): PaperJob => ({
+    prepared: of,
+    sheet: sheetOf(of),
+    paper,
+    languages: { cards, key },
+  });
+  const jobs = { kit: jobOf(preparedForCards(prepared)), visit: jobOf(prepared) };
   return sheetKinds
-    .filter(({ name }) => wishes.only === null || wishes.only.includes(name))
-    .flatMap(({ build }) => build(job));
+    .filter(({ name }) => only === null || only.includes(name))
+    .flatMap(({ of, build }) => build(jobs[of]));
 }
 
 function wishesOf(found: Arguments): Wishes {
