@@ -42,8 +42,19 @@ export function readArguments(args: readonly string[], options: Options): Argume
       },
     };
   } catch (fault) {
-    throw new UsageFault(fault instanceof Error ? fault.message : String(fault));
+    throw new UsageFault(inOurWords(fault));
   }
+}
+
+/** Node says more than its first sentence, about marks that nobody asked for. */
+function inOurWords(fault: unknown): string {
+  const says = fault instanceof Error ? fault.message : String(fault);
+  const option = /^Unknown option '([^']+)'/.exec(says)?.[1];
+  if (option !== undefined) return `there is no option ${option}`;
+  const lacking = /^Option '(--[\w-]+)(?: <value>)?' argument (?:missing|is ambiguous)/.exec(says)?.[1];
+  if (lacking !== undefined) return `${lacking} wants a value after it`;
+  const plain = /^Option '(--[\w-]+)' does not take an argument/.exec(says)?.[1];
+  return plain === undefined ? says : `${plain} takes no value`;
 }
 
 /** A value may begin with a minus sign: `--reading -1` is one option with its value. */
