@@ -1,11 +1,8 @@
-import type { Caution } from '../../core/description/step.ts';
 import { cautionRow } from '../../core/sources/cautions.ts';
 import { paintDrawing } from '../drawing/paint-drawing.ts';
 import { element, escapeText } from '../markup.ts';
-import { trimmed } from '../printing/quantity-text.ts';
-import { markText, unitLabel } from '../printing/reading-text.ts';
-import { pupilCaution } from '../sentences/caution-words.ts';
-import { hangInstruction, zeroInstruction } from '../sentences/hang-words.ts';
+import { unitLabel } from '../printing/reading-text.ts';
+import { cautionsOf, pupilCaution } from '../sentences/caution-words.ts';
 import type { Language } from '../sentences/language.ts';
 import { hasSentence, sentence } from '../sentences/sentence.ts';
 import { readingStrip } from '../strip/reading-strip.ts';
@@ -13,6 +10,7 @@ import { machineName } from '../text/explain-text.ts';
 import { marksOf } from '../text/prediction-text.ts';
 import { page, titleBlock } from './page.ts';
 import { PAGE_STYLE, PRINT_STYLE, TABLE_STYLE } from './page-style.ts';
+import { readingLines, scaleEnds } from './reading-lines.ts';
 import type { ScaleSheet, SetupSheet, Sheet, TableSheet } from './sheet.ts';
 
 const READINGS = 3;
@@ -61,14 +59,6 @@ function care(language: Language, table: TableSheet): string {
   const items = cautions.map((caution) => `<li>${escapeText(pupilCaution(language, caution))}</li>`);
   const title = escapeText(sentence(language, 'page.cautions'));
   return `<section class="care" aria-labelledby="care">${SIGN}<div><h2 class="small" id="care">${title}</h2><ul>${items.join('')}</ul></div></section>`;
-}
-
-/** Each caution once, in the order of the setups. */
-function cautionsOf(table: TableSheet): readonly Caution[] {
-  const found = new Map<string, Caution>();
-  for (const setup of table.setups)
-    for (const caution of setup.cautions) if (!found.has(caution.key)) found.set(caution.key, caution);
-  return [...found.values()];
 }
 
 /** Who says so, in small print at the foot: an adult may want to know, a pupil doesn't. */
@@ -121,34 +111,13 @@ function figureOf(language: Language, table: TableSheet, setup: SetupSheet): str
 
 /** How the scale is held and when it is read: the part that decides what it shows. */
 function reading(language: Language, setup: SetupSheet): string {
-  const { scale, prediction } = setup;
-  const lines =
-    prediction.watched === 'pull'
-      ? [
-          ...(scale === null
-            ? []
-            : [
-                hangInstruction(language, scale.hangs),
-                zeroInstruction(language, scale.hangs, scale.zeroed),
-                sentence(language, 'page.scale-ends', { range: rangeWords(scale) }),
-              ]),
-          sentence(language, `way.${prediction.way}.instruction`),
-        ]
-      : [sentence(language, `watched.${prediction.watched}.instruction`)];
   const title =
-    scale === null
+    setup.scale === null
       ? sentence(language, 'page.read')
-      : sentence(language, 'page.scale-named', { mark: scale.label });
-  return `<div class="read"><h3>${escapeText(title)}</h3>${lines.map((line) => `<p>${escapeText(line)}</p>`).join('')}</div>`;
+      : sentence(language, 'page.scale-named', { mark: setup.scale.label });
+  const lines = readingLines(language, setup).map((line) => `<p>${escapeText(line)}</p>`);
+  return `<div class="read"><h3>${escapeText(title)}</h3>${lines.join('')}</div>`;
 }
-
-const rangeWords = (scale: ScaleSheet): string =>
-  `${scaleEnds(scale)[1]} ${unitLabel(scale.graduations.unit)}`;
-
-const scaleEnds = (scale: ScaleSheet): readonly [string, string] => {
-  const end = (si: number) => trimmed(markText(scale.graduations, si));
-  return [end(scale.stop), end(scale.range)];
-};
 
 /** The marks of each scale to put dots on: no hatching, nothing expected. One strip for a scale, not for a setup. */
 function strips(language: Language, table: TableSheet): readonly string[] {

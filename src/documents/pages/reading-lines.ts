@@ -1,0 +1,29 @@
+import { trimmed } from '../printing/quantity-text.ts';
+import { markText, unitLabel } from '../printing/reading-text.ts';
+import { hangInstruction, zeroInstruction } from '../sentences/hang-words.ts';
+import type { Language } from '../sentences/language.ts';
+import { sentence } from '../sentences/sentence.ts';
+import type { ScaleSheet, SetupSheet } from './sheet.ts';
+
+/** How a setup's scale is held, zeroed and read, a line an order; or what is counted instead. */
+export function readingLines(language: Language, { scale, prediction }: SetupSheet): readonly string[] {
+  if (prediction.watched !== 'pull') return [sentence(language, `watched.${prediction.watched}.instruction`)];
+  const held =
+    scale === null
+      ? []
+      : [
+          hangInstruction(language, scale.hangs),
+          zeroInstruction(language, scale.hangs, scale.zeroed),
+          sentence(language, 'page.scale-ends', { range: rangeWords(scale) }),
+        ];
+  return [...held, sentence(language, `way.${prediction.way}.instruction`)];
+}
+
+const rangeWords = (scale: ScaleSheet): string =>
+  `${scaleEnds(scale)[1]} ${unitLabel(scale.graduations.unit)}`;
+
+/** The first and the last number that stand on a scale, without its unit. */
+export const scaleEnds = (scale: ScaleSheet): readonly [string, string] => {
+  const end = (si: number) => trimmed(markText(scale.graduations, si));
+  return [end(scale.stop), end(scale.range)];
+};
