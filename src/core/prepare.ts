@@ -2,6 +2,7 @@ import type { Part } from './description/part.ts';
 import { type Diagnostic, eachOnce } from './diagnostics/diagnostic.ts';
 import type { Activity } from './files/activity.ts';
 import { readActivityFile } from './files/activity-file.ts';
+import { followArrival } from './files/arrival-entries.ts';
 import type { GravityHere } from './files/gravity-here.ts';
 import { readKitFile } from './files/kit-file.ts';
 import { type ResolvedSetup, type ResolvedTable, resolve } from './files/resolve.ts';
@@ -46,6 +47,8 @@ export interface PreparedSetup {
   readonly prediction: Prediction;
   readonly load: Part | null;
   readonly shows: string | null;
+  /** More to find, for groups that wait. */
+  readonly isExtra: boolean;
 }
 
 /** The visit may be left out: the key is then of kit and activity alone. */
@@ -69,22 +72,35 @@ export function prepare(files: PreparationFiles): Prepared {
   const found = [...kit.diagnostics, ...activity.diagnostics, ...(visit?.diagnostics ?? [])];
   if (read.kit === null || read.activity === null || (visit !== null && visit.visit === null))
     return { ...read, gravity: null, tables: [], diagnostics: found };
-  const resolved = resolve(read.kit, read.activity, read.visit, vocabulary);
-  const reader = readerOf(read.activity);
-  const tables = resolved.tables.map((table) => prepareTable(table, resolved.gravity, reader));
+  const brought = bringTogether(read.kit, read.activity, read.visit);
+  return { ...read, ...brought, diagnostics: eachOnce([...found, ...brought.diagnostics]) };
+}
+
+/** Checked files -> setups -> predictions, which follow what was read on arrival. */
+export function bringTogether(
+  kit: Kit,
+  activity: Activity,
+  visit: Visit | null,
+): Pick<Prepared, 'gravity' | 'tables' | 'diagnostics'> {
+  const resolved = resolve(kit, activity, visit, vocabulary);
+  const reader = readerOf(activity);
+  const made = resolved.tables.map((table) => prepareTable(table, resolved.gravity, reader));
+  const arrived = followArrival(
+    made.map(({ table }) => table),
+    visit,
+  );
+  const setups = arrived.tables.flatMap((table) => table.setups);
   return {
-    ...read,
     gravity: resolved.gravity,
-    tables: tables.map(({ table }) => table),
-    diagnostics: eachOnce([
-      ...found,
+    tables: arrived.tables,
+    diagnostics: [
       ...resolved.diagnostics,
-      ...tables.flatMap(({ diagnostics }) => diagnostics),
-      ...lastDigitDecides(
-        files.kit.name,
-        tables.flatMap(({ table }) => table.setups),
-      ),
-    ]),
+      ...made.flatMap(({ diagnostics }) => diagnostics),
+      ...arrived.diagnostics,
+      ...setups.flatMap(({ prediction }) => prediction.diagnostics),
+      ...arrived.tables.flatMap((table) => differenceToSee(table.setups)),
+      ...lastDigitDecides(kit.file, setups),
+    ],
   };
 }
 
@@ -96,7 +112,7 @@ function prepareTable(table: ResolvedTable, gravity: GravityHere, reader: Reader
     const prediction = predictions[n];
     return prediction === undefined
       ? []
-      : [{ setup, prediction, load: resolved.load, shows: resolved.shows }];
+      : [{ setup, prediction, load: resolved.load, shows: resolved.shows, isExtra: setup.isExtra }];
   });
   const unbuilt = made.filter(({ setup }) => setup === null).map(({ resolved }) => resolved.mark);
   return {
@@ -107,11 +123,7 @@ function prepareTable(table: ResolvedTable, gravity: GravityHere, reader: Reader
       setups,
       notPrepared: [...table.notPrepared, ...unbuilt],
     },
-    diagnostics: [
-      ...made.flatMap(({ diagnostics }) => diagnostics),
-      ...predictions.flatMap(({ diagnostics }) => diagnostics),
-      ...differenceToSee(setups),
-    ],
+    diagnostics: made.flatMap(({ diagnostics }) => diagnostics),
   };
 }
 

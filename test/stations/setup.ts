@@ -99,6 +99,7 @@ export function setupOf<S extends Station>(
     lift: null,
     reader: { scatter: 0, handLimit: null },
     partner: null,
+    isExtra: false,
     place: (field) => ({ file: 'activity', path: field === null ? [] : [field], on: 'value' }),
     ...said,
   };

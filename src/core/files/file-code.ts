@@ -69,6 +69,11 @@ export const fileCodes = [
   'part-at-two-tables',
   'part-twice',
   'mark-of-a-part',
+  'arrival-unknown-setup',
+  'arrival-not-a-reading',
+  'arrival-no-figure',
+  'arrival-second',
+  'arrival-look-again',
 ] as const;
 
 /** A finding of the files: the only way to make one, so that no code goes without its message. */

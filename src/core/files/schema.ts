@@ -176,6 +176,11 @@ function visitSchema(_: Vocabulary, describe: Describe): JsonSchema {
         },
       },
       missing: wordsSchema(describe('visit.field.missing')),
+      arrival: {
+        description: describe('visit.field.arrival'),
+        type: 'object',
+        additionalProperties: { description: describe('visit.field.arrival-reading'), type: TEXT },
+      },
     },
     ['handspike'],
   );

@@ -33,10 +33,19 @@ export interface Visit {
   readonly roles: Readonly<Record<string, Readonly<Record<string, string>>>>;
   /** Marks of parts that are not there today, each with its place for findings. */
   readonly missing: readonly MissingMark[];
+  /** Trial readings taken on arrival, in the order written. */
+  readonly arrival: readonly ArrivalEntry[];
 }
 
 export interface MissingMark {
   readonly mark: string;
+  readonly path: Path;
+}
+
+/** One reading taken on arrival, as written. */
+export interface ArrivalEntry {
+  readonly setup: string;
+  readonly written: string;
   readonly path: Path;
 }
 
@@ -78,7 +87,7 @@ export function readVisitFile(file: SourceText): ReadVisit {
   const owner = {
     path: [],
     idOf: (field: string) => `visit/${field}`,
-    besides: ['handspike', 'place', 'roles', 'missing'],
+    besides: ['handspike', 'place', 'roles', 'missing', 'arrival'],
   };
   const { filled } = checkFields(root, visitFields, owner, context);
   const date = textIn(filled, 'date');
@@ -98,6 +107,7 @@ export function readVisitFile(file: SourceText): ReadVisit {
       readingsIn: textIn(filled, 'readings in') ?? null,
       roles: readRoles(root, context),
       missing: readMissing(root, context),
+      arrival: readArrival(root, context),
     },
     diagnostics,
   };
@@ -130,5 +140,15 @@ function readMissing(root: MapNode, context: Context): readonly MissingMark[] {
   return node.items.flatMap((item, n) => {
     const mark = asText(item, ['missing', n], context);
     return mark === null ? [] : [{ mark, path: ['missing', n] }];
+  });
+}
+
+/** Setup marks with the reading found there; what a reading means is seen only beside its setup. */
+function readArrival(root: MapNode, context: Context): readonly ArrivalEntry[] {
+  const map = mapAt(root, 'arrival', [], context);
+  return (map?.entries ?? []).flatMap(({ key: setup, node }) => {
+    const path = ['arrival', setup];
+    const written = asText(node, path, context);
+    return written === null ? [] : [{ setup, written, path }];
   });
 }

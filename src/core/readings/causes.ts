@@ -2,6 +2,7 @@ import { isNotDefined } from '../description/not-defined.ts';
 import { predict } from '../setups/predict.ts';
 import { predictScale } from '../setups/predict-scale.ts';
 import { predictTally } from '../setups/predict-tally.ts';
+import type { Prediction } from '../setups/prediction.ts';
 import { hangAngle, hangsFromTheMachine, type Setup } from '../setups/setup.ts';
 import { slopeOf } from '../setups/shown.ts';
 import { atBest } from '../uncertainty/propagate.ts';
@@ -43,18 +44,23 @@ export const BASE_RATES = {
   'in-metres': 0.002,
 } as const;
 
-/** All explanations of a reading at a setup, the good one first. */
-export function causesOf(setup: Setup, own: ReadingUnit): readonly Cause[] {
+/** All explanations of a reading at a setup, the good one first: where the prediction stands today. */
+export function causesOf(
+  setup: Setup,
+  own: ReadingUnit,
+  prediction: Prediction = predict(setup),
+): readonly Cause[] {
   const reading = setup.watched === 'pull' ? predictScale : predictTally;
-  const figure = figureOf(reading(setup).outcome);
+  const figure = figureOf(prediction.outcome);
+  const packed = prediction.rekeyedBy === null ? figure : figureOf(reading(setup).outcome);
   const found: Cause[] = [];
   for (const { code, rate, changed } of changedSetups(setup)) {
     const { outcome } = reading(changed);
     if (isNotDefined(outcome) || outcome.kind === 'scale on the other side') continue;
     const there = figureOf(outcome);
     if (there === null && outcome.kind !== 'on its stop') continue;
-    if (isSame(there, figure)) continue;
-    found.push({ code, kind: 'doing', rate, figure: there, unit: null });
+    if (isSame(there, packed)) continue;
+    found.push({ code, kind: 'doing', rate, figure: followed(there, packed, figure), unit: null });
   }
   for (const unit of unitsFor(setup))
     if (unit.name !== own.name && figure !== null)
@@ -65,7 +71,7 @@ export function causesOf(setup: Setup, own: ReadingUnit): readonly Cause[] {
         figure,
         unit,
       });
-  const schoolbook = schoolbookFigure(setup, figure);
+  const schoolbook = schoolbookFigure(prediction, figure);
   if (schoolbook !== null)
     found.push({
       code: 'reading.schoolbook',
@@ -83,11 +89,21 @@ export function causesOf(setup: Setup, own: ReadingUnit): readonly Cause[] {
  * It is held to no finer than a reading, so that a slip at the scale that leads to the same figure is
  * named before it.
  */
-function schoolbookFigure(setup: Setup, figure: Figure | null): Figure | null {
-  const { textbook } = predict(setup);
+function schoolbookFigure({ textbook }: Prediction, figure: Figure | null): Figure | null {
   if (figure === null || isNotDefined(textbook)) return null;
   const reckoned = { low: textbook.value, high: textbook.value, u: figure.u };
   return isSame(reckoned, figure) ? null : reckoned;
+}
+
+/** A slip is made on the same apparatus: its figure follows the arrival reading as the good one does. */
+function followed(there: Figure | null, packed: Figure | null, now: Figure | null): Figure | null {
+  if (there === null || packed === null || now === null || packed === now) return there;
+  const variance = there.u ** 2 - packed.u ** 2 + now.u ** 2;
+  return {
+    low: there.low + now.low - packed.low,
+    high: there.high + now.high - packed.high,
+    u: Math.max(Math.sqrt(Math.max(variance, 0)), Math.min(there.u, now.u)),
+  };
 }
 
 export const unitsFor = (setup: Setup): readonly ReadingUnit[] =>

@@ -68,7 +68,7 @@ export function judge(
   const value = meaning.number * unit.si;
   if (good === null && prediction.outcome.kind !== 'on its stop')
     return { ...none, value, verdict: 'not judged', because: whyNot(prediction.outcome) };
-  const causes = posterior(causesOf(setup, unit), meaning.number, unit, setup);
+  const causes = posterior(causesOf(setup, unit, prediction), meaning.number, unit, setup);
   return { ...none, value, causes: shown(causes), verdict: verdictOf(causes, value, good) };
 }
 
@@ -131,7 +131,7 @@ function atTheStop(
 ): Judgement {
   const none = { reading, meaning, because: null, value: null, good: goodOf(prediction.outcome), causes: [] };
   if (prediction.outcome.kind === 'on its stop') return { ...none, verdict: 'good' };
-  const stopped = causesOf(setup, ownUnit(setup)).filter((cause) => cause.figure === null);
+  const stopped = causesOf(setup, ownUnit(setup), prediction).filter((cause) => cause.figure === null);
   const total = stopped.reduce((sum, cause) => sum + cause.rate, UNEXPLAINED_RATE);
   const causes: LikelyCause[] = [
     ...stopped.map((cause) => ({

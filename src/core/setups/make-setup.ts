@@ -69,6 +69,7 @@ export function makeSetup(description: SetupDescription): {
     lift: measuredIn<Metres>(fields, 'lift') ?? null,
     reader: description.reader,
     partner: description.partner,
+    isExtra: isYesIn(fields, 'more to find'),
     place: preparation.place,
   };
   const faults =

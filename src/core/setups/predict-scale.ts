@@ -148,7 +148,7 @@ function show(
 }
 
 /** On its stop: the shown value would be below it. Off the scale: beyond its last mark. */
-function offTheMarks(scale: SpringScale, lowest: number, highest: number): Outcome | null {
+export function offTheMarks(scale: SpringScale, lowest: number, highest: number): Outcome | null {
   if (highest < scale.stop) return { kind: 'on its stop', wouldShow: highest, stop: scale.stop };
   if (lowest > scale.range || (highest > scale.range && lowest === highest))
     return {

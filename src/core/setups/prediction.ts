@@ -22,6 +22,12 @@ export interface Prediction {
   /** The instrument's graduations (a scale's own, whole or quarter turns, millimetres). */
   readonly graduations: Graduations | null;
   readonly outcome: Outcome;
+  /** The figure of the outcome (for a band its upper end) as one group reads it, with its unknowns. */
+  readonly read: Measured | null;
+  /** The lower end of a band, the same way. */
+  readonly lower: Measured | null;
+  /** The arrival reading that this prediction was re-keyed by; SI. */
+  readonly rekeyedBy: { readonly setup: string; readonly reading: number } | null;
   /** Force between hook and machine with friction, before any scale: SI, with its unknowns. */
   readonly pull: Measured<Newtons> | null;
   readonly textbook: Textbook | NotDefined;

@@ -42,4 +42,5 @@ export const setupFields: Fields = {
     meaning: 'setup.field.lift',
     example: '10 cm',
   },
+  'more to find': { type: 'yes-no', meaning: 'setup.field.more-to-find', example: 'no' },
 };

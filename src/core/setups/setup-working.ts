@@ -11,13 +11,18 @@ import { hangAngle, type Setup } from './setup.ts';
 import { lagOf, senseOf, shiftOf, slopeOf } from './shown.ts';
 
 /** Every line from the load to the good range, each with its numbers, unit and source. */
-export function setupWorking(setup: Setup, reading: Reading): readonly WorkingLine[] {
+export function setupWorking(
+  setup: Setup,
+  reading: Reading,
+  beforeTheRange: readonly WorkingLine[] = [],
+): readonly WorkingLine[] {
   if (setup.watched === 'turns' || setup.watched === 'travel')
-    return [...tallyLines(setup), ...rangeLines(setup, reading)];
+    return [...tallyLines(setup), ...beforeTheRange, ...rangeLines(setup, reading)];
   return [
     ...loadLines(setup),
     ...balanceLines(setup),
     ...(setup.scale === null ? [] : scaleLines(setup, setup.scale, reading)),
+    ...beforeTheRange,
     ...rangeLines(setup, reading),
     ...textbookLines(setup),
   ];

@@ -33,6 +33,8 @@ export interface Setup {
   readonly lift: Measured<Metres> | null;
   readonly reader: Reader;
   readonly partner: string | null;
+  /** For groups that wait: built when somebody has time for it, and with a key of its own. */
+  readonly isExtra: boolean;
   readonly place: (field: string | null) => Place;
 }
 

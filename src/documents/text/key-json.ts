@@ -29,7 +29,16 @@ export const keyJson = (prepared: Prepared): string =>
 
 /** A prediction as plain data, without its working. */
 export function predictionJson(prediction: Prediction) {
-  const { working: _, pull, diagnostics, graduations, table: __, ...rest } = prediction;
+  const {
+    working: _,
+    table: __,
+    read: ___,
+    lower: ____,
+    pull,
+    diagnostics,
+    graduations,
+    ...rest
+  } = prediction;
   const good = goodRangeOf(prediction);
   return {
     ...rest,

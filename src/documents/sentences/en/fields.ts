@@ -35,4 +35,5 @@ export const fields = {
   'setup.field.tapped': 'whether the scale is tapped before it is read',
   'setup.field.hand-carries': "whether the hand carries the scale, so that its weight doesn't pull",
   'setup.field.lift': 'how far the load is raised',
+  'setup.field.more-to-find': 'whether it is for groups that wait; it then has a key of its own',
 } as const;

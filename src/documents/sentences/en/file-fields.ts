@@ -50,4 +50,6 @@ export const fileFields = {
   'visit.field.roles': 'which part plays which role today, table by table',
   'visit.field.role': 'mark of the part',
   'visit.field.missing': 'marks of the parts that are not there today',
+  'visit.field.arrival': 'one trial reading a table, taken on arrival; the key of that table follows it',
+  'visit.field.arrival-reading': 'what the instrument showed there, with its unit',
 } as const;

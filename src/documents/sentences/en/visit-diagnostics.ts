@@ -60,4 +60,34 @@ export const visitDiagnostics = {
     why: 'what is uncertain about the two is told apart by their marks',
     help: 'give the setup another mark',
   },
+  'arrival-unknown-setup': {
+    what: 'an unknown setup',
+    here: 'the activity has no setup "{written}"',
+    why: 'an arrival reading re-keys the table that its setup stands on',
+    help: '[write "{nearest}"|its setups are {known}]',
+  },
+  'arrival-not-a-reading': {
+    what: 'this is no reading',
+    here: '"{written}" is not a number with a unit of that instrument',
+    why: 'a scale has newtons beside grams, so a number alone could mean either',
+    help: 'write what the instrument showed, with its unit: {example}',
+  },
+  'arrival-no-figure': {
+    what: 'nothing here is read as one figure',
+    here: 'setup "{setup}" has no one figure today',
+    why: 'only a single figure tells how a table has travelled; a band, an order or a rest on the stop does not',
+    help: '[take the arrival reading at setup {check}|take no arrival reading at this table]',
+  },
+  'arrival-second': {
+    what: 'a second arrival reading at one table',
+    here: 'setup "{other}" of the same table has one already',
+    why: 'one trial reading re-keys a table, and the first one written holds',
+    help: 'delete one of the two',
+  },
+  'arrival-look-again': {
+    what: 'look again at this table',
+    here: 'reads {reading}; anything from {from} to {to} could be',
+    why: 'so far off, something is wrong at the table, and no key is made to follow it',
+    help: 'check holes and parts, set any pointer to 0 anew, read once more; else close the table',
+  },
 } as const;
