@@ -124,7 +124,7 @@ describe('what each command prints', () => {
     }
   }, 60_000);
 
-  it.each(['kit', 'activity', 'visit'])('schema: that of a %s, as it lies in schemas/', (kind) => {
+  it.each(['kit', 'activity', 'visit'])('schema: that of the %s file, as it lies in schemas/', (kind) => {
     const { code, out } = at('schema', kind);
     expect(code).toBe(0);
     const kept = readFileSync(join(import.meta.dirname, `../../schemas/${kind}.schema.json`), 'utf8');

@@ -148,6 +148,28 @@ describe('handspike new', () => {
   });
 });
 
+describe('handspike pages', () => {
+  it('gives each table a page of its own, also where marks differ by a capital or a sign only', () => {
+    const folder = exampleIn(scratch, 'smallest', 'like marks');
+    const file = join(folder, 'smallest.activity.yaml');
+    const [head = '', table = ''] = readFileSync(file, 'utf8').split('tables:\n');
+    const marks = ['гора', 'A b', 'a-b', 'a.B!', '…'];
+    const tables = marks.map((mark, n) =>
+      table.replace('table: lever', `table: "${mark}"`).replaceAll(/(setup|partner): ([AB])/g, `$1: $2${n}`),
+    );
+    writeFileSync(file, `${head}tables:\n${tables.join('\n')}`);
+    const { code, out } = at(folder, 'pages', '--to', 'p');
+    expect(code).toBe(0);
+    const names = ['table-гора', 'table-a-b', 'table-a-b-2', 'table-a-b-3', 'table-table', 'answer-key'];
+    expect(out.trim().split('\n')).toEqual(names.map((name) => join('p', `${name}.html`)));
+    for (const [n, mark] of marks.entries()) {
+      const html = readFileSync(join(folder, 'p', `${names[n]}.html`), 'utf8');
+      expect(html).toContain(`Table ${mark}`);
+      expect(html).toContain(`Setup A${n}`);
+    }
+  });
+});
+
 describe('a reader that has seen enough', () => {
   const commands = ['key', 'key --json', 'explain', 'review', 'schema kit'];
 
