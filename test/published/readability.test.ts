@@ -130,6 +130,10 @@ const answers: Readonly<Record<string, Answer>> = {
   'es-library-long-text': spanishText,
 };
 
+/** The file calls its own constructed text a published input; a text of ours is not. */
+const basisOf = ({ basis, source }: ReadabilityCase): string =>
+  source.title.startsWith('constructed') ? 'own theory' : basis;
+
 describe('published cases of readability', () => {
   it('are each run', () => {
     expect(Object.keys(answers).sort()).toEqual(cases.map(({ id }) => id).sort());
@@ -142,7 +146,7 @@ describe('published cases of readability', () => {
       record({
         topic: TOPIC,
         id: published.id,
-        basis: published.basis,
+        basis: basisOf(published),
         source: `${published.source.title}, ${published.source.section}`,
         quantity,
         expected: value,
