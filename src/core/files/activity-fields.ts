@@ -5,6 +5,7 @@ import { decimalField } from './kit-fields.ts';
 export const activityFields: Fields = {
   title: { type: 'text', required: true, meaning: 'activity.field.title', example: 'Harbour day' },
   age: { type: 'text', meaning: 'activity.field.age', example: '8..10' },
+  level: { type: 'count', least: 1, most: 3, meaning: 'activity.field.level', example: '2' },
   'hand limit': {
     type: 'quantity',
     dimensions: ['force'],

@@ -1,4 +1,4 @@
-import { choiceIn, measuredIn, textIn } from '../description/filled.ts';
+import { choiceIn, countIn, measuredIn, textIn } from '../description/filled.ts';
 import type { Diagnostic } from '../diagnostics/diagnostic.ts';
 import type { Role } from '../kit/role.ts';
 import type { Activity, ActivitySetup, ActivityTable, AgeRange } from './activity.ts';
@@ -53,6 +53,7 @@ export function readActivityFile(file: SourceText, vocabulary: Vocabulary): Read
       title: textIn(filled, 'title') ?? '',
       decimal: choiceIn(filled, 'decimal') === 'comma' ? 'comma' : 'point',
       age: readAge(textIn(filled, 'age'), context),
+      level: countIn(filled, 'level') ?? null,
       handLimit: measuredIn(filled, 'hand limit') ?? null,
       handScatter: measuredIn(filled, 'hand scatter') ?? null,
       tables,

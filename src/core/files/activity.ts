@@ -11,6 +11,8 @@ export interface Activity {
   readonly title: string;
   readonly decimal: DecimalMark;
   readonly age: AgeRange | null;
+  /** Which data chart is printed: 1 more or less, 2 numbers, 3 work; `null` is all three. */
+  readonly level: number | null;
   /** The most that these hands may pull. */
   readonly handLimit: Measured<Newtons> | null;
   /** Scatter of their readings: standard deviation as a share of the reading. */

@@ -18,6 +18,14 @@ export const kitFields: Fields = {
 export const partFields: Fields = {
   spare: { type: 'yes-no', meaning: 'kit.field.spare', example: 'no' },
   note: { type: 'text', meaning: 'kit.field.note', example: 'lid of the grey box' },
+  box: { type: 'text', meaning: 'kit.field.box', example: 'grey box' },
+  weighs: {
+    type: 'quantity',
+    dimensions: ['mass'],
+    above: 0,
+    meaning: 'kit.field.weighs',
+    example: '145 g',
+  },
 };
 
 /** One line of the bench book. */

@@ -1,7 +1,8 @@
 import type { Filled } from '../description/fields.ts';
-import { choiceIn, isYesIn, textIn } from '../description/filled.ts';
+import { choiceIn, isYesIn, measuredIn, textIn } from '../description/filled.ts';
 import type { Diagnostic } from '../diagnostics/diagnostic.ts';
 import type { Kit, KitPart } from '../kit/kit.ts';
+import type { Kilograms } from '../quantities/brands.ts';
 import { checkFields } from './check-fields.ts';
 import { asMap, asText, atKey, atValue, type Context, mapAt, nearestFact, textAt } from './context.ts';
 import { openFile } from './file-header.ts';
@@ -67,6 +68,7 @@ function readPart(mark: string, map: MapNode, vocabulary: Vocabulary, context: C
     fits: null,
     isSpare: false,
     note: null,
+    box: null,
     isFaulty: true,
   };
   if (entryOf(map, 'part') === undefined) {
@@ -87,6 +89,7 @@ function readPart(mark: string, map: MapNode, vocabulary: Vocabulary, context: C
   }
   const owner = { path, idOf: (field: string) => `${mark}/${field}`, besides: ['part', 'fits'] };
   const { filled, isSound } = checkFields(map, { ...partFields, ...kind.fields }, owner, context);
+  const weighs = measuredIn<Kilograms>(filled, 'weighs');
   return {
     mark,
     kind: kind.kind,
@@ -94,6 +97,8 @@ function readPart(mark: string, map: MapNode, vocabulary: Vocabulary, context: C
     fits: readFits(map, path, vocabulary, context),
     isSpare: isYesIn(filled, 'spare'),
     note: textIn(filled, 'note') ?? null,
+    box: textIn(filled, 'box') ?? null,
+    ...(weighs === undefined ? {} : { weighs }),
     isFaulty: !isSound,
   };
 }

@@ -1,7 +1,8 @@
 import { activityFields, setupHeadFields, stageFields, tableFields } from './activity-fields.ts';
-import { type Describe, type JsonSchema, mapSchema, TEXT } from './field-schema.ts';
+import { type Describe, fieldSchema, type JsonSchema, mapSchema, TEXT } from './field-schema.ts';
 import { type FileKind, VERSION } from './file-header.ts';
 import { placeFields } from './gravity-fields.ts';
+import { groupLanguageField } from './group-words.ts';
 import { kitFields, measurementFields, partFields } from './kit-fields.ts';
 import { visitFields } from './visit-file.ts';
 import { COMPOUND, type MachineWords, slotsOf, type Vocabulary } from './vocabulary.ts';
@@ -176,6 +177,12 @@ function visitSchema(_: Vocabulary, describe: Describe): JsonSchema {
         },
       },
       missing: wordsSchema(describe('visit.field.missing')),
+      'group labels': wordsSchema(describe('visit.field.group-labels')),
+      'group languages': {
+        description: describe('visit.field.group-languages'),
+        type: 'object',
+        additionalProperties: fieldSchema(groupLanguageField, describe),
+      },
       arrival: {
         description: describe('visit.field.arrival'),
         type: 'object',

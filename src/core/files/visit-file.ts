@@ -1,4 +1,4 @@
-import type { Fields } from '../description/fields.ts';
+import type { Fields, Filled } from '../description/fields.ts';
 import { choiceIn, countIn, measuredIn, textIn } from '../description/filled.ts';
 import type { Diagnostic } from '../diagnostics/diagnostic.ts';
 import type { LocalGravity } from '../kit/local-gravity.ts';
@@ -10,12 +10,19 @@ import { checkFields } from './check-fields.ts';
 import { asMap, asText, type Context, mapAt, type Path } from './context.ts';
 import { openFile } from './file-header.ts';
 import { gravityField, readGravity, writtenGravity } from './gravity-fields.ts';
+import {
+  type GroupWords,
+  languageFields,
+  type PaperLanguage,
+  paperLanguages,
+  readGroups,
+} from './group-words.ts';
 import { decimalField } from './kit-fields.ts';
 import { entryOf, type MapNode } from './node.ts';
 import type { SourceFile, SourceText } from './source-text.ts';
 
 /** One visit or loan: which kit does which activity, where, with whom, and what is missing today. */
-export interface Visit {
+export interface Visit extends GroupWords {
   readonly file: string;
   /** File names as written, beside the visit file. */
   readonly kit: string;
@@ -24,6 +31,9 @@ export interface Visit {
   readonly decimal: DecimalMark;
   readonly gravity: LocalGravity | null;
   readonly groups: number | null;
+  /** `null` where the visit doesn't say: then it is what the printing asks for. */
+  readonly cardsIn: PaperLanguage | null;
+  readonly keyIn: PaperLanguage | null;
   readonly pupils: number | null;
   readonly helpers: number | null;
   readonly period: Measured<Seconds> | null;
@@ -69,6 +79,7 @@ export const visitFields: Fields = {
     meaning: 'visit.field.period',
     example: '50 min',
   },
+  ...languageFields,
   'readings in': { type: 'text', meaning: 'visit.field.readings-in', example: 'readings.csv' },
   ...decimalField,
   ...gravityField,
@@ -87,10 +98,12 @@ export function readVisitFile(file: SourceText): ReadVisit {
   const owner = {
     path: [],
     idOf: (field: string) => `visit/${field}`,
-    besides: ['handspike', 'place', 'roles', 'missing', 'arrival'],
+    besides: ['handspike', 'place', 'roles', 'missing', 'arrival', 'group labels', 'group languages'],
   };
   const { filled } = checkFields(root, visitFields, owner, context);
   const date = textIn(filled, 'date');
+  const count = countIn(filled, 'groups') ?? null;
+  const groups = readGroups(root, count, context);
   return {
     source,
     visit: {
@@ -100,7 +113,10 @@ export function readVisitFile(file: SourceText): ReadVisit {
       date: date !== undefined && checkDate(date, ['date'], context) ? date : null,
       decimal: choiceIn(filled, 'decimal') === 'comma' ? 'comma' : 'point',
       gravity: readGravity(root, writtenGravity(filled), context),
-      groups: countIn(filled, 'groups') ?? null,
+      groups: count ?? (groups.groupLabels.length > 0 ? groups.groupLabels.length : null),
+      ...groups,
+      cardsIn: paperLanguageIn(filled, 'cards in'),
+      keyIn: paperLanguageIn(filled, 'key in'),
       pupils: countIn(filled, 'pupils') ?? null,
       helpers: countIn(filled, 'helpers') ?? null,
       period: measuredIn(filled, 'period') ?? null,
@@ -112,6 +128,9 @@ export function readVisitFile(file: SourceText): ReadVisit {
     diagnostics,
   };
 }
+
+const paperLanguageIn = (filled: Filled, key: string): PaperLanguage | null =>
+  paperLanguages.find((each) => each === choiceIn(filled, key)) ?? null;
 
 function readRoles(root: MapNode, context: Context): Visit['roles'] {
   const tables = mapAt(root, 'roles', [], context)?.entries ?? [];

@@ -1,5 +1,7 @@
 import type { Part } from '../description/part.ts';
+import type { Kilograms } from '../quantities/brands.ts';
 import type { DecimalMark } from '../quantities/print-quantity.ts';
+import type { Measured } from '../uncertainty/measured.ts';
 import type { LocalGravity } from './local-gravity.ts';
 
 /** One physical kit: what lies in the boxes, by mark, with what was found out about it. */
@@ -21,6 +23,10 @@ export interface KitPart extends Part {
   /** A spare is never put on a table unless the visit says so. */
   readonly isSpare: boolean;
   readonly note: string | null;
+  /** Which box it lies in; `null` where the kit doesn't say. */
+  readonly box: string | null;
+  /** The whole part on a balance, where its kind has no mass of its own. */
+  readonly weighs?: Measured<Kilograms>;
   /** Something about it could not be read: nothing can be reckoned with it. */
   readonly isFaulty: boolean;
 }

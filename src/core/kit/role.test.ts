@@ -11,6 +11,7 @@ const part = (mark: string, kind: string, more: Partial<KitPart> = {}): KitPart 
   fits: null,
   isSpare: false,
   note: null,
+  box: null,
   isFaulty: false,
   ...more,
 });

@@ -60,6 +60,24 @@ export const visitDiagnostics = {
     why: 'what is uncertain about the two is told apart by their marks',
     help: 'give the setup another mark',
   },
+  'group-label-twice': {
+    what: 'one label for two groups',
+    here: 'there is a group "{label}" already',
+    why: 'a group is known by its label alone',
+    help: 'give one of them another label',
+  },
+  'groups-and-labels': {
+    what: 'groups and labels do not agree',
+    here: '{groups} groups, but the labels are {labels}',
+    why: 'every group has one label, and every label one group',
+    help: 'write one label for each group, or leave "groups" out',
+  },
+  'unknown-group': {
+    what: 'an unknown group',
+    here: 'no group has the label "{written}"',
+    why: 'a group is known by its label, never by a name',
+    help: '[write "{nearest}"|the labels are {known}]',
+  },
   'arrival-unknown-setup': {
     what: 'an unknown setup',
     here: 'the activity has no setup "{written}"',
