@@ -1,6 +1,8 @@
 import { type Diagnostic, isError } from '../core/diagnostics/diagnostic.ts';
 import type { SourceFile } from '../core/files/source-text.ts';
-import { findingsText } from '../documents/text/findings-text.ts';
+import type { Language } from '../documents/sentences/language.ts';
+import { sentence } from '../documents/sentences/sentence.ts';
+import { findingCounts, findingsText } from '../documents/text/findings-text.ts';
 import type { Terminal } from './command.ts';
 
 /** All findings of the files at once, then how many. */
@@ -8,21 +10,23 @@ export function tellFindings(
   terminal: Terminal,
   sources: readonly SourceFile[],
   diagnostics: readonly Diagnostic[],
+  language: Language,
 ): void {
-  for (const text of findingsText('en', sources, diagnostics)) {
+  for (const text of findingsText(language, sources, diagnostics)) {
     const [head = '', ...rest] = text.split('\n');
     terminal.tell([terminal.strong(head), ...rest, '', ''].join('\n'));
   }
-  if (diagnostics.length > 0) terminal.tell(countOf(diagnostics));
+  if (diagnostics.length > 0) terminal.tell(findingCounts(language, diagnostics));
 }
 
 /** Errors in full; of the rest only how many, and which command tells them. */
-export function tellErrors(terminal: Terminal, prepared: Found): void {
+export function tellErrors(terminal: Terminal, prepared: Found, language: Language): void {
   const { sources, diagnostics } = prepared;
   const errors = diagnostics.filter(isError);
-  tellFindings(terminal, sources, errors);
+  tellFindings(terminal, sources, errors, language);
   const rest = diagnostics.filter((each) => !isError(each));
-  if (rest.length > 0) terminal.tell(`${countOf(rest)}: "handspike check" tells them`);
+  if (rest.length > 0)
+    terminal.tell(sentence(language, 'findings.told-by-check', { count: findingCounts(language, rest) }));
 }
 
 interface Found {
@@ -33,16 +37,3 @@ interface Found {
 /** Something has to be put right before the key can be trusted. */
 export const hasErrors = ({ diagnostics }: { readonly diagnostics: readonly Diagnostic[] }): boolean =>
   diagnostics.some(isError);
-
-/** "2 errors, 1 warning". */
-export function countOf(diagnostics: readonly Diagnostic[]): string {
-  const errors = diagnostics.filter(isError).length;
-  const warnings = diagnostics.filter((each) => each.severity === 'warning').length;
-  const notes = diagnostics.length - errors - warnings;
-  return [plural(errors, 'error'), plural(warnings, 'warning'), plural(notes, 'note')]
-    .filter((each) => each !== '')
-    .join(', ');
-}
-
-const plural = (count: number, word: string): string =>
-  count === 0 ? '' : `${count} ${word}${count === 1 ? '' : 's'}`;

@@ -8,6 +8,7 @@ import { key } from './commands/key.ts';
 import { newFile } from './commands/new.ts';
 import { pages } from './commands/pages.ts';
 import { print } from './commands/print.ts';
+import { readingLevel } from './commands/reading-level.ts';
 import { review } from './commands/review.ts';
 import { schema } from './commands/schema.ts';
 import { version } from './version.ts';
@@ -19,6 +20,7 @@ const commands: readonly Command[] = [
   pages,
   print,
   review,
+  readingLevel,
   newFile,
   fields,
   schema,

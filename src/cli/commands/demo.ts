@@ -20,12 +20,12 @@ export const demo: Command = {
   run: async (args, terminal) => {
     const { text } = readArguments(args, { once: 'switch', to: 'text' });
     const prepared = prepare(preparationFiles(exampleFolder('brackwater'), []));
-    tellErrors(terminal, prepared);
+    tellErrors(terminal, prepared, 'en');
     terminal.print(keyTable('en', sheetOf(prepared)));
     const name = (names: readonly string[], what: string, folder: string): void =>
       terminal.print(`${names.length} ${what} in ${folder}:\n${names.map((each) => `  ${each}`).join('\n')}`);
     const pages = text('to') ?? PAGES_FOLDER;
-    name(writePages(terminal, prepared, pages), 'pages', pages);
+    name(writePages(terminal, prepared, pages, 'en'), 'pages', pages);
     const paper = text('to') ?? PAPER_FOLDER;
     name(await printSheets(terminal, prepared, paper, usualWishes), 'sheets of paper (PDF)', paper);
     return hasErrors(prepared) ? EXIT.findings : EXIT.done;

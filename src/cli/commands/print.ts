@@ -11,6 +11,7 @@ import { type Arguments, readArguments } from '../arguments.ts';
 import { type Command, EXIT, type Terminal, UsageFault } from '../command.ts';
 import { preparationFiles, writeText } from '../files.ts';
 import { hasErrors, tellErrors } from '../findings.ts';
+import { languageIn } from '../language.ts';
 import { startTypesetter } from '../typesetter/typesetter.ts';
 
 export const PAPER_FOLDER = 'handspike-paper';
@@ -25,8 +26,8 @@ export const print: Command = {
     `--only KINDS          some of ${sheetKinds.map((kind) => kind.name).join(', ')}, with commas between`,
     '--paper a4|letter     the paper (a4)',
     `--to FOLDER           where they go (${PAPER_FOLDER}); sheets of the same name are written again`,
-    '--cards-in LANGUAGE   en or es, for what pupils read; else what the visit says',
-    '--key-in LANGUAGE     en or es, for what the teacher reads',
+    '--cards-in LANGUAGE   en or es, for what pupils read (en)',
+    '--key-in LANGUAGE     en or es, for what the teacher reads (en)',
     '--open                open the folder when it is done',
   ],
   run: async (args, terminal) => {
@@ -39,7 +40,7 @@ export const print: Command = {
       open: 'switch',
     });
     const prepared = prepare(preparationFiles(terminal.folder, found.files));
-    tellErrors(terminal, prepared);
+    tellErrors(terminal, prepared, languageIn(found, 'key-in'));
     if (prepared.tables.length === 0) return EXIT.findings;
     const folder = found.text('to') ?? PAPER_FOLDER;
     for (const name of await printSheets(terminal, prepared, folder, wishesOf(found))) terminal.print(name);
@@ -106,13 +107,7 @@ function wishesOf(found: Arguments): Wishes {
     throw new UsageFault(`there are no sheets "${unknown}"; there are ${known.join(', ')}`);
   const paper = PAPERS[found.text('paper') ?? 'a4'];
   if (paper === undefined) throw new UsageFault('the paper is a4 or letter');
-  return { only, paper, cards: languageOf(found, 'cards-in'), key: languageOf(found, 'key-in') };
-}
-
-function languageOf(found: Arguments, option: string): Language {
-  const name = found.text(option) ?? 'en';
-  if (name !== 'en') throw new UsageFault(`--${option} is en`);
-  return name;
+  return { only, paper, cards: languageIn(found, 'cards-in'), key: languageIn(found, 'key-in') };
 }
 
 /** With whatever this system opens folders with; where there is none, nothing is lost. */

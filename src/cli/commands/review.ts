@@ -1,16 +1,18 @@
 import { type Prepared, prepare } from '../../core/prepare.ts';
 import { review as reviewFile, reviewOne } from '../../core/review.ts';
+import type { Language } from '../../documents/sentences/language.ts';
 import { reviewJson } from '../../documents/text/review-json.ts';
 import { judgedText, reviewTable } from '../../documents/text/review-table.ts';
 import { type Arguments, readArguments } from '../arguments.ts';
 import { type Command, EXIT, type Terminal, UsageFault } from '../command.ts';
 import { beside, preparationFiles, readText } from '../files.ts';
 import { hasErrors, tellErrors } from '../findings.ts';
+import { LANGUAGE_OPTION, languageIn } from '../language.ts';
 import { unknownSetup } from '../unknown-setup.ts';
 
 export const review: Command = {
   name: 'review',
-  usage: 'review [VISIT | KIT ACTIVITY] [READINGS.csv] [--setup SETUP --reading READING]',
+  usage: 'review [VISIT | KIT ACTIVITY] [READINGS.csv] [--setup SETUP --reading READING] [--language en|es]',
   summary: 'say which readings are good and what probably happened to the others',
   options: [
     'READINGS.csv       columns group, setup, reading, note; without it, the file that the visit names',
@@ -18,6 +20,7 @@ export const review: Command = {
     '--reading READING  and what the group wrote, with or without a unit',
     '--group GROUP      and which group',
     '--json             as JSON',
+    LANGUAGE_OPTION,
   ],
   run: (args, terminal) => {
     const found = readArguments(args, {
@@ -25,7 +28,9 @@ export const review: Command = {
       reading: 'text',
       group: 'text',
       json: 'switch',
+      language: 'text',
     });
+    const language = languageIn(found, 'language');
     const tables = found.files.filter((name) => /\.(csv|tsv|txt)$/i.test(name));
     const prepared = prepare(
       preparationFiles(
@@ -33,12 +38,12 @@ export const review: Command = {
         found.files.filter((name) => !tables.includes(name)),
       ),
     );
-    tellErrors(terminal, prepared);
+    tellErrors(terminal, prepared, language);
     if (prepared.tables.length === 0) return EXIT.findings;
     const code =
       found.text('setup') === null && found.text('reading') === null
-        ? reviewReadings(terminal, prepared, tables, found.isOn('json'))
-        : reviewTyped(terminal, prepared, found);
+        ? reviewReadings(terminal, prepared, tables, found.isOn('json') ? 'json' : language)
+        : reviewTyped(terminal, prepared, found, language);
     return hasErrors(prepared) ? EXIT.findings : code;
   },
 };
@@ -47,7 +52,7 @@ function reviewReadings(
   terminal: Terminal,
   prepared: Prepared,
   tables: readonly string[],
-  asJson: boolean,
+  as: Language | 'json',
 ): number {
   const { visit } = prepared;
   const named = visit?.readingsIn ?? null;
@@ -55,11 +60,11 @@ function reviewReadings(
   if (file === null)
     throw new UsageFault('no readings: name a CSV file, or type one with --setup and --reading');
   const found = reviewFile(prepared, readText(terminal.folder, file));
-  terminal.print(asJson ? reviewJson(found) : reviewTable('en', found, file));
+  terminal.print(as === 'json' ? reviewJson(found) : reviewTable(as, found, file));
   return found.refused.length > 0 ? EXIT.findings : EXIT.done;
 }
 
-function reviewTyped(terminal: Terminal, prepared: Prepared, found: Arguments): number {
+function reviewTyped(terminal: Terminal, prepared: Prepared, found: Arguments, language: Language): number {
   const setup = found.text('setup');
   const written = found.text('reading');
   if (setup === null || written === null)
@@ -73,7 +78,7 @@ function reviewTyped(terminal: Terminal, prepared: Prepared, found: Arguments): 
   });
   if (judged === null) throw unknownSetup(prepared, setup);
   terminal.print(
-    found.isOn('json') ? reviewJson({ judged: [judged], refused: [] }) : judgedText('en', judged),
+    found.isOn('json') ? reviewJson({ judged: [judged], refused: [] }) : judgedText(language, judged),
   );
   return EXIT.done;
 }

@@ -1,8 +1,8 @@
 import { isNotDefined } from '../../core/description/not-defined.ts';
 import { element, escapeText } from '../markup.ts';
-import { unitLabel } from '../printing/reading-text.ts';
 import type { Language } from '../sentences/language.ts';
 import { sentence } from '../sentences/sentence.ts';
+import { unitWords } from '../sentences/unit-words.ts';
 import { predictionStrip } from '../strip/prediction-strip.ts';
 import { readingStrip } from '../strip/reading-strip.ts';
 import { machineName } from '../text/explain-text.ts';
@@ -126,7 +126,7 @@ function goodCell(language: Language, { prediction }: SetupSheet): string {
   if (kind === 'ease')
     return `<b class="state">${short}</b><small>${escapeText(sentence(language, 'found.ease.note'))}</small>`;
   if (kind !== 'reading' && kind !== 'band') return `<b class="state">${short}</b>`;
-  const value = `${expectedText(language, prediction) ?? ''} ${unitLabel(marksOf(prediction).unit)}`;
+  const value = `${expectedText(language, prediction) ?? ''} ${unitWords(language, marksOf(prediction).unit)}`;
   return `<b>${short}${star}</b><small>${escapeText(sentence(language, 'key.expected-is', { value }))}</small>`;
 }
 

@@ -1,10 +1,10 @@
 import { cautionRow } from '../../core/sources/cautions.ts';
 import { paintDrawing } from '../drawing/paint-drawing.ts';
 import { element, escapeText } from '../markup.ts';
-import { unitLabel } from '../printing/reading-text.ts';
 import { cautionsOf, pupilCaution } from '../sentences/caution-words.ts';
 import type { Language } from '../sentences/language.ts';
 import { hasSentence, sentence } from '../sentences/sentence.ts';
+import { unitWords } from '../sentences/unit-words.ts';
 import { readingStrip } from '../strip/reading-strip.ts';
 import { machineName } from '../text/explain-text.ts';
 import { marksOf } from '../text/prediction-text.ts';
@@ -161,7 +161,7 @@ function chart(language: Language, table: TableSheet): string {
   ];
   const head = columns.map((column) => element('th', { scope: 'col' }, escapeText(column))).join('');
   const rows = table.setups.map((setup) => {
-    const unit = escapeText(unitLabel(marksOf(setup.prediction).unit));
+    const unit = escapeText(unitWords(language, marksOf(setup.prediction).unit));
     const cells = '<td></td>'.repeat(READINGS + 1);
     return `<tr>${element('th', { scope: 'row' }, escapeText(setup.mark))}${cells}<td class="unit">${unit}</td></tr>`;
   });

@@ -25,15 +25,17 @@ export const hasSentence = (language: Language, key: string): boolean =>
   Object.hasOwn(languagePack(language).sentences, key);
 
 /**
- * A template with its facts put into the braces.
+ * A template with its facts put into the braces. `{block@word}` says the word that the language has for a
+ * name of the model's, `word.fixed block`; a name without one stands as it is.
  *
  * @example fillIn('en', 'through hole {hole}', { hole: 6 }) // => 'through hole 6'
+ * @example fillIn('es', 'el {block@word}', { block: 'fixed block' }) // => 'el bloque fijo'
  */
 export function fillIn(language: Language, template: string, facts: Facts): string {
-  return template.replace(/\{([^{}]+)\}/g, (_, name: string) => {
+  return template.replace(/\{([^{}@]+)(?:@([^{}]+))?\}/g, (_, name: string, of: string | undefined) => {
     const fact = facts[name];
     if (fact === undefined) throw new RangeError(`no fact "${name}" for the sentence "${template}"`);
-    return factText(language, fact);
+    return factText(language, of === undefined ? fact : worded(language, fact, of));
   });
 }
 
@@ -52,5 +54,21 @@ export function factText(language: Language, fact: Fact): string {
   if ('si' in fact) return quantityText(fact, decimal);
   const [last, ...others] = [...fact].reverse();
   if (last === undefined) return sentences['list.nothing'] ?? '';
-  return others.length === 0 ? last : `${others.reverse().join(', ')} ${sentences['list.and'] ?? ''} ${last}`;
+  if (others.length === 0) return last;
+  return `${others.reverse().join(', ')} ${andBefore(language, last)} ${last}`;
+}
+
+/** "And" before a word: Spanish says "e" before the sound of i. */
+function andBefore(language: Language, next: string): string {
+  const { sentences } = languagePack(language);
+  return (isSoundOfI(next) ? sentences['list.and.before-i'] : sentences['list.and']) ?? '';
+}
+
+const isSoundOfI = (word: string): boolean => /^h?[ií](?![aeou])/i.test(word);
+
+/** Names of the model's as words: each of a list, or one. */
+function worded(language: Language, fact: Fact, of: string): Fact {
+  const word = (name: string): string => languagePack(language).sentences[`${of}.${name}`] ?? name;
+  if (typeof fact === 'string') return word(fact);
+  return typeof fact === 'number' || 'si' in fact ? fact : fact.map(word);
 }

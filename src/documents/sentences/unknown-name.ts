@@ -17,12 +17,18 @@ export function unknownName(language: Language, id: string): string {
   if (kind !== null) {
     const [, table = '', name = '', part] = kind;
     const key = `unknown.kind.${part ?? table}`;
-    return sentence(language, hasSentence(language, key) ? key : 'unknown.kind.other', { name });
+    return sentence(language, hasSentence(language, key) ? key : 'unknown.kind.other', {
+      name: kindName(language, name),
+    });
   }
   const slash = id.indexOf('/');
   if (slash < 0) return id;
   return fieldName(language, id.slice(0, slash), id.slice(slash + 1));
 }
+
+/** What the files call by an English name, in the reader's words. */
+const kindName = (language: Language, name: string): string =>
+  hasSentence(language, `kind.${name}`) ? sentence(language, `kind.${name}`) : name;
 
 /** A field with what may stand around it: the stage before it, the start or a number behind it. */
 function fieldName(language: Language, owner: string, field: string): string {

@@ -1,9 +1,10 @@
 import { isNotDefined } from '../../core/description/not-defined.ts';
 import type { SetupSheet, TableSheet } from '../pages/sheet.ts';
-import { unitLabel } from '../printing/reading-text.ts';
 import type { Language } from '../sentences/language.ts';
+import { unitWords } from '../sentences/unit-words.ts';
 import { predictionStrip } from '../strip/prediction-strip.ts';
 import { readingStrip } from '../strip/reading-strip.ts';
+import { arrivalText } from '../text/arrival-text.ts';
 import { machineName } from '../text/explain-text.ts';
 import { reasonText } from '../text/key-reason.ts';
 import { assumedNames, hangText, wayText } from '../text/key-table.ts';
@@ -20,7 +21,7 @@ import type { Block, Cell } from './block.ts';
 import type { PaperJob, SheetKind } from './paper-job.ts';
 import { paperSvg } from './paper-svg.ts';
 import { type Say, sayIn } from './say.ts';
-import { gravityFacts, notPreparedBlocks, visitFacts, visitSheet } from './visit-sheet.ts';
+import { extraMarks, gravityFacts, notPreparedBlocks, visitFacts, visitSheet } from './visit-sheet.ts';
 
 /** Length of a reading strip on the key, millimetres. */
 const STRIP = 44;
@@ -61,7 +62,10 @@ const COLUMNS = ['setup', 'good', 'both', 'strip', 'textbook'] as const;
 
 function front(job: PaperJob, table: TableSheet, say: Say): readonly Block[] {
   const language = job.languages.key;
-  const missing = job.prepared.tables.find(({ mark }) => mark === table.mark)?.notPrepared ?? [];
+  const prepared = job.prepared.tables.find(({ mark }) => mark === table.mark);
+  const missing = prepared?.notPrepared ?? [];
+  const extra = extraMarks(prepared);
+  const arrived = arrivalText(language, table);
   const heading = say('key.text.table', { mark: table.mark, title: table.title });
   return [
     {
@@ -74,20 +78,31 @@ function front(job: PaperJob, table: TableSheet, say: Say): readonly Block[] {
               {
                 block: 'table' as const,
                 head: COLUMNS.map((column) => say(`key.${column}`)),
-                rows: table.setups.map((setup) => row(language, table, setup, say)),
+                rows: table.setups.map((setup) => row(language, table, setup, extra.has(setup.mark), say)),
                 widths: [2.6, 2.2, 1.8, 0, 1.5],
                 size: 'small' as const,
               },
             ]),
+        ...(arrived === null ? [] : [{ block: 'text' as const, text: arrived, tone: 'strong' as const }]),
         ...notPreparedBlocks(say, missing),
       ],
     },
   ];
 }
 
-function row(language: Language, table: TableSheet, setup: SetupSheet, say: Say): readonly Cell[] {
+function row(
+  language: Language,
+  table: TableSheet,
+  setup: SetupSheet,
+  isExtra: boolean,
+  say: Say,
+): readonly Cell[] {
   const { prediction, scale } = setup;
-  const how = [wayText(language, prediction), ...(scale === null ? [] : [hangText(language, scale)])];
+  const how = [
+    ...(isExtra ? [say('sheet.key.extra')] : []),
+    wayText(language, prediction),
+    ...(scale === null ? [] : [hangText(language, scale)]),
+  ];
   const good = goodRangeOf(prediction);
   const both = good === null ? null : bothUnits(language, prediction, good);
   const { textbook, graduations } = prediction;
@@ -114,7 +129,9 @@ function goodCell(language: Language, { prediction }: SetupSheet, say: Say): Cel
       ? say('found.ease.note')
       : kind !== 'reading' && kind !== 'band'
         ? null
-        : say('key.expected-is', { value: `${expected ?? ''} ${unitLabel(marksOf(prediction).unit)}` });
+        : say('key.expected-is', {
+            value: `${expected ?? ''} ${unitWords(language, marksOf(prediction).unit)}`,
+          });
   return { text: `${short}${star}`, strong: true, isLarge: true, ...(note === null ? {} : { note }) };
 }
 

@@ -6,15 +6,35 @@ export type Block =
   /** The head of a sheet: its name, a line about it, and facts beside it. */
   | {
       readonly block: 'title';
+      /** A word and a mark that stand large before the name: "Table", "1". */
+      readonly mark?: readonly [word: string, mark: string];
       readonly text: string;
       readonly about?: string;
       readonly facts: readonly (readonly [name: string, value: string])[];
     }
+  /** A mark and a name as large as the sheet allows. */
+  | {
+      readonly block: 'sign';
+      readonly word: string;
+      readonly mark: string;
+      readonly text: string;
+      readonly about: string;
+    }
   | { readonly block: 'heading'; readonly level: 2 | 3; readonly text: string }
-  | { readonly block: 'text'; readonly text: string; readonly tone?: 'small' | 'large' | 'strong' }
+  /** `headline` is large and strong, for the name on a tag. */
+  | {
+      readonly block: 'text';
+      readonly text: string;
+      readonly tone?: 'small' | 'large' | 'strong' | 'headline';
+    }
   | { readonly block: 'list'; readonly items: readonly string[] }
   /** What is done, in order; the numbers are part of it. */
-  | { readonly block: 'steps'; readonly items: readonly string[] }
+  | {
+      readonly block: 'steps';
+      readonly items: readonly string[];
+      /** Where they are not 1, 2, 3: the numbers that they have in a list that stands elsewhere. */
+      readonly numbers?: readonly number[];
+    }
   /** Boxes to tick. */
   | { readonly block: 'ticks'; readonly items: readonly string[] }
   /** Framed, with a sign and a word: a warning is never told by colour. */
@@ -27,6 +47,7 @@ export type Block =
       readonly alt: string;
       readonly width: number;
       readonly caption?: string;
+      readonly isCentred?: true;
     }
   /** Side by side, by shares of the width. */
   | {
@@ -61,7 +82,7 @@ export interface Table {
   readonly size?: 'small';
 }
 
-/** Words, or a picture. */
+/** Words, a picture, or a box to tick with its name for whoever hears the page. */
 export type Cell =
   | string
   | {
@@ -71,6 +92,7 @@ export type Cell =
       readonly isLarge?: true;
       readonly note?: string;
     }
+  | { readonly tick: string }
   | { readonly svg: string; readonly alt: string; readonly width: number };
 
 /** One sheet, ready to be set: a file of its own, in one language, on one paper. */

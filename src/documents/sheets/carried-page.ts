@@ -20,6 +20,8 @@ const WORTH_CARRYING = 0.008;
 /** More causes of one figure than this can't be told to a group. */
 const CAUSES_A_FIGURE = 2;
 
+const NO_BREAK = '\u00a0';
+
 /**
  * One page to carry from table to table: what is good, and for the numbers that give their cause away
  * what it is and what to say. A group is never accused: it is asked to read once more, and told why.
@@ -99,6 +101,8 @@ const goodText = (table: PreparedTable, language: Language, say: Say): string =>
             })
           : say('sheet.carried.range', { setup: setup.mark, range: outcomeShort(language, prediction) }),
       )
+      // A range is not broken at the end of a line.
+      .map((range) => range.replaceAll(' ', NO_BREAK))
       .join(say('sheet.carried.between')),
   });
 

@@ -6,7 +6,7 @@ import type { Block, Cell, SheetOfPaper, Table } from './block.ts';
 import { groupLabels } from './groups.ts';
 import type { PaperJob, SheetKind } from './paper-job.ts';
 import { type Say, sayIn } from './say.ts';
-import { visitFacts, visitSheet } from './visit-sheet.ts';
+import { extraMarks, visitFacts, visitSheet } from './visit-sheet.ts';
 
 const LEVELS = [1, 2, 3] as const;
 type Level = (typeof LEVELS)[number];
@@ -52,7 +52,10 @@ function chart(job: PaperJob, level: Level, group: string | null, say: Say): rea
       facts: [[say('page.chart.group'), group ?? '________'], ...facts],
     },
     roles(say),
-    ...job.sheet.tables.flatMap((table) => tableBlocks(table, level, say)),
+    ...job.sheet.tables.flatMap((table, n) => {
+      const extra = extraMarks(job.prepared.tables[n]);
+      return tableBlocks(table, level, say, (setup) => markCell(setup, extra, say));
+    }),
   ];
 }
 
@@ -74,7 +77,10 @@ const roles = (say: Say): Block => ({
   ],
 });
 
-function tableBlocks(table: TableSheet, level: Level, say: Say): readonly Block[] {
+/** The first cell of a setup's row. */
+type Marked = (setup: SetupSheet) => Cell;
+
+function tableBlocks(table: TableSheet, level: Level, say: Say, marked: Marked): readonly Block[] {
   if (table.setups.length === 0) return [];
   const setups = table.setups;
   return [
@@ -86,7 +92,11 @@ function tableBlocks(table: TableSheet, level: Level, say: Say): readonly Block[
           level: 2,
           text: say('key.text.table', { mark: table.mark, title: table.title }),
         },
-        level === 1 ? comparing(setups, say) : level === 2 ? numbers(setups, say) : work(setups, say),
+        level === 1
+          ? comparing(setups, say, marked)
+          : level === 2
+            ? numbers(setups, say, marked)
+            : work(setups, say, marked),
         { block: 'line', name: say('page.chart.noticed') },
       ],
     },
@@ -94,7 +104,7 @@ function tableBlocks(table: TableSheet, level: Level, say: Say): readonly Block[
 }
 
 /** Level 1: more or less than the partner, and which is easier, first guessed and then found. */
-const comparing = (setups: readonly SetupSheet[], say: Say): Table => ({
+const comparing = (setups: readonly SetupSheet[], say: Say, marked: Marked): Table => ({
   block: 'table',
   head: ['setup', 'against', 'guess', 'found', 'order-guess', 'order-found'].map((column) =>
     say(`sheet.chart.${column}`),
@@ -107,7 +117,7 @@ const comparing = (setups: readonly SetupSheet[], say: Say): Table => ({
         ? nothing
         : say('sheet.chart.ring');
     const order = isFelt(setup) ? '' : nothing;
-    return [strong(setup.mark), setup.partner ?? nothing, ring, ring, order, order];
+    return [marked(setup), setup.partner ?? nothing, ring, ring, order, order];
   }),
   widths: [1.1, 1.2, 2, 2, 1.6, 1.6],
   align: ['left', 'left', 'center', 'center', 'center', 'center'],
@@ -119,7 +129,7 @@ const isFelt = ({ prediction }: SetupSheet): boolean =>
   prediction.watched === 'pull' || prediction.watched === 'ease';
 
 /** Level 2: three readings with their unit. */
-const numbers = (setups: readonly SetupSheet[], say: Say): Table => ({
+const numbers = (setups: readonly SetupSheet[], say: Say, marked: Marked): Table => ({
   block: 'table',
   head: [
     say('page.chart.setup'),
@@ -129,7 +139,7 @@ const numbers = (setups: readonly SetupSheet[], say: Say): Table => ({
     say('page.chart.unit'),
   ],
   rows: setups.map((setup): readonly Cell[] => [
-    strong(setup.mark),
+    marked(setup),
     '',
     ...blanks(READINGS),
     '',
@@ -143,7 +153,7 @@ const numbers = (setups: readonly SetupSheet[], say: Say): Table => ({
 const WORK = ['load', 'rise', 'travel', 'in', 'out'] as const;
 
 /** Level 3: the pull, then load, rise, travel of the pull, and the work in and out that follow. */
-const work = (setups: readonly SetupSheet[], say: Say): Table => ({
+const work = (setups: readonly SetupSheet[], say: Say, marked: Marked): Table => ({
   block: 'table',
   head: [
     say('page.chart.setup'),
@@ -153,7 +163,7 @@ const work = (setups: readonly SetupSheet[], say: Say): Table => ({
     ...WORK.map((column) => say(`sheet.chart.work-${column}`)),
   ],
   rows: setups.map((setup): readonly Cell[] => [
-    strong(setup.mark),
+    marked(setup),
     '',
     ...blanks(READINGS),
     unitOf(setup, say),
@@ -181,4 +191,9 @@ const unitOf = ({ prediction }: SetupSheet, say: Say): string =>
       ? say('watched.turns')
       : unitLabel(marksOf(prediction).unit);
 
-const strong = (text: string): Cell => ({ text, strong: true });
+/** The mark that heads a row; a setup for groups that wait says so. */
+const markCell = ({ mark }: SetupSheet, extra: ReadonlySet<string>, say: Say): Cell => ({
+  text: mark,
+  strong: true,
+  ...(extra.has(mark) ? { note: say('sheet.chart.extra') } : {}),
+});

@@ -8,90 +8,174 @@ export const TYPST_SOURCE = `
 #let base = (usual: 10.5pt, large: 13pt, sign: 26pt).at(sheet.size)
 #let ink = rgb("#1a2438")
 #let rule = 0.6pt + ink
+#let thin = 0.35pt + ink
+#let shade = luma(238)
 
 #set document(title: sheet.title, date: none)
 #set page(
   paper: sheet.paper,
   flipped: sheet.at("isLandscape", default: false),
   margin: (x: 14mm, top: 13mm, bottom: 16mm),
+  footer-descent: 4mm,
   footer: context {
     set text(size: 8pt)
-    grid(columns: (1fr, auto), sheet.foot, counter(page).display("1 / 1", both: true))
+    let pages = if counter(page).final().first() > 1 { counter(page).display("1 / 1", both: true) }
+    grid(columns: (1fr, auto), column-gutter: 5mm, inset: (top: 1.5mm), stroke: (top: thin), sheet.foot, pages)
   },
 )
-#set text(font: "Atkinson Hyperlegible", size: base, lang: sheet.language, fill: ink, number-width: "tabular")
-#set par(leading: 0.55em, spacing: 0.8em)
-#show heading: set block(above: 1.1em, below: 0.6em, sticky: true)
+#set text(font: "Atkinson Hyperlegible", size: base, lang: sheet.language, fill: ink, number-width: "tabular", hyphenate: false)
+#set par(leading: 0.52em, spacing: 0.8em)
+#show heading: set block(above: 1.15em, below: 0.6em, sticky: true)
+#show heading: set par(leading: 0.35em)
 #show heading.where(level: 1): set text(size: 1.9em)
-#show heading.where(level: 2): set text(size: 1.3em)
+#show heading.where(level: 2): set text(size: 1.22em)
 #show heading.where(level: 3): set text(size: 1.05em)
+#set table.cell(breakable: false)
+
+// The first of some sizes at which words stay within their room, and no single word runs over its width.
+#let fitting(words, sizes, room) = {
+  let set-at(size, it) = text(size: size, it)
+  let fits(size) = (
+    measure(width: room.width, par(leading: 0.35em, set-at(size, words))).height <= room.height
+      and words.split(" ").all(word => measure(set-at(size, word)).width <= room.width)
+  )
+  let found = sizes.find(fits)
+  if found == none { sizes.last() } else { found }
+}
 
 #let picture(it) = image(bytes(it.svg), format: "svg", alt: it.alt, width: it.width * 1mm)
 
-#let cell(it) = if type(it) == str { it } else if "svg" in it { picture(it) } else {
+#let tickbox = box(width: 0.95em, height: 0.95em, stroke: 0.9pt + ink, radius: 0.6pt, baseline: 14%)
+
+#let cell(it) = if type(it) == str { it } else if "svg" in it { picture(it) } else if "tick" in it { tickbox } else {
   set text(size: if it.at("isLarge", default: false) { 1.25em } else { 1em })
   if it.at("strong", default: false) { strong(it.text) } else { it.text }
   set text(size: if it.at("isLarge", default: false) { 0.8em } else { 1em })
   if "note" in it { linebreak() + text(size: 0.82em, it.note) }
 }
 
-#let head(it) = block(width: 100%, stroke: rule, inset: 0pt, grid(
-  columns: (3fr, 2fr),
-  stroke: (x, y) => if x == 1 { (left: rule) },
-  inset: 3mm,
-  {
-    heading(level: 1, it.text)
-    if "about" in it { text(size: 1.05em, it.about) }
-  },
-  align(horizon, for pair in it.facts { block(spacing: 0.55em)[#text(size: 0.82em, pair.at(0) + ": ")#strong(pair.at(1))] }),
-))
+#let facts(pairs) = for pair in pairs {
+  block(spacing: 0.55em)[#text(size: 0.82em, pair.at(0) + ": ")#strong(pair.at(1))]
+}
 
-#let triangle = box(baseline: 15%, polygon(stroke: 1pt + ink, (0pt, 10pt), (11pt, 10pt), (5.5pt, 0pt)))
+#let name(it) = {
+  heading(level: 1, it.text)
+  if "about" in it { block(above: 0.6em, text(size: 1.05em, it.about)) }
+}
+
+// Word over mark, both as wide as the box allows.
+#let marked(word, mark, width, most) = context {
+  let size = fitting(mark, most, (width: width, height: most.first() * 1.2))
+  set align(center)
+  block(width: width, { text(size: calc.max(9pt, size * 0.3), word); linebreak(); strong(text(size: size, top-edge: "cap-height", bottom-edge: "baseline", mark)) })
+}
+
+#let head(it) = if it.facts.len() == 0 and "mark" not in it { block(width: 100%, below: 1em, inset: (bottom: 2mm), stroke: (bottom: rule), name(it)) } else {
+  let sides = if it.facts.len() == 0 { (1fr,) } else { (3fr, 2fr) }
+  let columns = if "mark" in it { (26mm, ..sides) } else { sides }
+  block(width: 100%, stroke: rule, inset: 0pt, below: 1em, grid(
+    columns: columns,
+    stroke: (x, y) => if x > 0 { (left: rule) },
+    inset: 3mm,
+    ..if "mark" in it { (align(horizon, marked(it.mark.at(0), it.mark.at(1), 20mm, (40pt, 34pt, 28pt, 22pt, 16pt, 12pt))),) },
+    align(horizon, name(it)),
+    ..if it.facts.len() > 0 { (align(horizon, facts(it.facts)),) },
+  ))
+}
+
+#let sign(it) = {
+  let room = 62mm
+  block(width: 100%, stroke: 1.2pt + ink, below: 8mm, grid(
+    columns: (70mm, 1fr),
+    stroke: (x, y) => if x > 0 { (left: 1.2pt + ink) },
+    inset: 4mm,
+    align(horizon, marked(it.word, it.mark, 62mm, (150pt, 130pt, 110pt, 90pt, 70pt, 54pt, 40pt, 30pt))),
+    align(horizon, layout(size => {
+      let sizes = (72pt, 64pt, 56pt, 50pt, 44pt, 38pt, 32pt, 26pt)
+      show heading: set text(size: fitting(it.text, sizes, (width: size.width, height: room - 14mm)))
+      heading(level: 1, it.text)
+      block(above: 6mm, text(size: 24pt, it.about))
+    })),
+  ))
+}
+
+#let triangle = box(baseline: 12%, {
+  place(dx: 4.9pt, dy: 2.3pt, text(size: 8pt, weight: "bold", "!"))
+  polygon(stroke: 1pt + ink, (0pt, 10.5pt), (12pt, 10.5pt), (6pt, 0pt))
+})
+
+#let numbered(n) = box(height: 1.25em, baseline: 0.33em, circle(radius: 0.63em, stroke: rule, inset: 0pt, align(center + horizon, text(size: 0.88em, strong(str(n))))))
 
 #let lay(it) = {
   if it.block == "title" { head(it) }
+  else if it.block == "sign" { sign(it) }
   else if it.block == "heading" { heading(level: it.level, it.text) }
   else if it.block == "text" {
     let tone = it.at("tone", default: "plain")
-    block(if tone == "small" { text(size: 0.82em, it.text) } else if tone == "large" { text(size: 1.3em, it.text) } else if tone == "strong" { strong(it.text) } else { it.text })
+    let tones = (
+      plain: it.text,
+      small: text(size: 0.82em, it.text),
+      large: text(size: 1.3em, it.text),
+      strong: strong(it.text),
+      headline: text(size: 1.5em, strong(it.text)),
+    )
+    block(tones.at(tone))
   }
-  else if it.block == "list" { list(..it.items) }
-  else if it.block == "steps" { enum(numbering: n => box(circle(radius: 0.62em, stroke: rule, inset: 0pt, align(center + horizon, strong(str(n))))), body-indent: 0.7em, spacing: 0.75em, ..it.items) }
-  else if it.block == "ticks" { list(marker: box(width: 0.95em, height: 0.95em, stroke: 1pt + ink, baseline: 15%), body-indent: 0.7em, spacing: 0.75em, ..it.items) }
+  else if it.block == "list" { list(marker: box(baseline: -0.22em, circle(radius: 0.13em, fill: ink)), body-indent: 0.6em, spacing: 0.6em, ..it.items) }
+  else if it.block == "steps" {
+    let numbers = it.at("numbers", default: range(1, it.items.len() + 1))
+    enum(numbering: numbered, body-indent: 0.55em, spacing: 0.72em, number-align: start + top, ..it.items.zip(numbers).map(((words, n)) => enum.item(n, words)))
+  }
+  else if it.block == "ticks" { list(marker: tickbox, body-indent: 0.7em, spacing: 0.75em, ..it.items) }
   else if it.block == "care" {
-    block(width: 100%, stroke: (top: 1pt + ink, bottom: 1pt + ink), inset: (y: 2.5mm, x: 1mm), breakable: false, {
+    block(width: 100%, stroke: (top: 1.2pt + ink, bottom: 1.2pt + ink), inset: (y: 2.5mm, x: 1mm), breakable: false, {
       triangle + h(0.5em) + strong(upper(it.word))
-      list(..it.items)
+      list(marker: box(baseline: -0.22em, circle(radius: 0.13em, fill: ink)), body-indent: 0.6em, spacing: 0.6em, ..it.items)
     })
   }
   else if it.block == "table" {
-    let n = it.widths.len()
-    set text(size: if it.at("size", default: "usual") == "small" { 0.84em } else { 1em })
+    let isSmall = it.at("size", default: "usual") == "small"
+    set text(size: if isSmall { 0.84em } else { 1em })
     table(
       columns: it.widths.map(w => if w == 0 { auto } else { w * 1fr }),
       align: (x, y) => {
         let named = it.at("align", default: ())
-        let across = if x < named.len() { (left: left, right: right, center: center).at(named.at(x)) } else { left }
-        across + horizon
+        let side = if x < named.len() { (left: left, right: right, center: center).at(named.at(x)) } else { left }
+        side + horizon
       },
       rows: if "rowHeight" in it { (auto,) + (it.rowHeight * 1mm,) * it.rows.len() } else { auto },
-      inset: (x: 2mm, y: if it.at("size", default: "usual") == "small" { 1.2mm } else { 1.6mm }),
-      stroke: 0.5pt + ink,
-      table.header(..it.head.map(h => table.cell(fill: luma(235), strong(h)))),
+      inset: (x: 2mm, y: if isSmall { 1.2mm } else { 1.6mm }),
+      stroke: (x, y) => (top: if y == 0 { 1pt + ink } else if y == 1 { rule } else { thin }, bottom: 1pt + ink, left: thin, right: thin),
+      table.header(..it.head.map(h => table.cell(fill: shade, strong(h)))),
       ..it.rows.map(row => row.map(cell)).flatten(),
     )
   }
   else if it.block == "figure" {
-    block(breakable: false, { picture(it); if "caption" in it { block(above: 0.4em, text(size: 0.82em, it.caption)) } })
+    // A picture keeps the size that its scale is true for; only one that is wider than its room gives way.
+    let drawn = layout(size => picture((..it, width: calc.min(it.width, size.width / 1mm))))
+    block(breakable: false, width: 100%, {
+      if it.at("isCentred", default: false) { align(center, drawn) } else { drawn }
+      if "caption" in it { block(above: 0.4em, text(size: 0.82em, it.caption)) }
+    })
   }
   else if it.block == "columns" { grid(columns: it.shares.map(s => s * 1fr), column-gutter: 5mm, ..it.columns.map(blocks => blocks.map(lay).join())) }
   else if it.block == "together" { block(breakable: false, width: 100%, it.blocks.map(lay).join()) }
   else if it.block == "tags" {
-    grid(
-      columns: calc.max(1, calc.floor((if sheet.paper == "a4" { 182 } else { 187.9 }) / it.width)) * (it.width * 1mm,),
+    let (width, height) = (it.width * 1mm, it.height * 1mm)
+    let inner = (width: width - 6mm, height: height - 6mm)
+    let made(blocks, size) = block(width: inner.width, { set text(size: size * base); set par(spacing: 0.65em); blocks.map(lay).join() })
+    layout(size => grid(
+      columns: calc.max(1, calc.floor((size.width + 0.1mm) / width)) * (width,),
+      rows: height,
       stroke: (dash: "dashed", paint: ink, thickness: 0.5pt),
-      ..it.tags.map(blocks => block(width: 100%, height: it.height * 1mm, inset: 3mm, clip: false, blocks.map(lay).join())),
-    )
+      inset: 3mm,
+      // Long words make the type of their own tag smaller: nothing is cut off.
+      ..it.tags.map(blocks => {
+        let sizes = (1, 0.94, 0.88, 0.82, 0.76, 0.7, 0.64, 0.58, 0.52)
+        let found = sizes.find(size => measure(width: inner.width, made(blocks, size)).height <= inner.height)
+        grid.cell(breakable: false, made(blocks, if found == none { sizes.last() } else { found }))
+      }),
+    ))
   }
   else if it.block == "line" { grid(columns: (auto, 1fr), column-gutter: 3mm, it.name, box(width: 100%, height: 1em, stroke: (bottom: 0.6pt + ink))) }
   else if it.block == "page-break" { pagebreak(weak: true) }

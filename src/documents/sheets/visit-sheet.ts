@@ -1,4 +1,4 @@
-import type { Prepared } from '../../core/prepare.ts';
+import type { Prepared, PreparedTable } from '../../core/prepare.ts';
 import { quantityText } from '../printing/quantity-text.ts';
 import { type Language, languagePack } from '../sentences/language.ts';
 import { sentence } from '../sentences/sentence.ts';
@@ -65,3 +65,7 @@ export const notPreparedBlocks = (say: Say, marks: readonly string[]): readonly 
   marks.length === 0
     ? []
     : [{ block: 'text', text: say('sheet.not-prepared', { setups: marks }), tone: 'strong' }];
+
+/** Marks of the setups that are for groups that wait. */
+export const extraMarks = (table: PreparedTable | undefined): ReadonlySet<string> =>
+  new Set((table?.setups ?? []).filter(({ isExtra }) => isExtra).map(({ setup }) => setup.mark));

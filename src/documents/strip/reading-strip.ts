@@ -4,9 +4,10 @@ import { hatching } from '../drawing/hatching.ts';
 import { type Ink, path, together, words } from '../drawing/ink.ts';
 import { svgSheet } from '../drawing/svg-sheet.ts';
 import { trimmed } from '../printing/quantity-text.ts';
-import { markText, unitLabel } from '../printing/reading-text.ts';
+import { markText } from '../printing/reading-text.ts';
 import { type Language, languagePack } from '../sentences/language.ts';
 import { sentence } from '../sentences/sentence.ts';
+import { unitWords } from '../sentences/unit-words.ts';
 import { dotInks, type StripDot } from './strip-dots.ts';
 import { stripMarks } from './strip-marks.ts';
 
@@ -58,11 +59,14 @@ export function readingStrip(strip: Strip, options: StripOptions): string {
     ...(options.hideGood ? [] : strip.expected.map((each) => pointer(on(each)))),
     ...dotInks(strip.dots, on, options.length),
     ...(strip.ends ? endInks(options.length) : []),
-    words([options.length + 2.5, 1], unitLabel(strip.graduations.unit), { anchor: 'start', bold: true }),
+    words([options.length + 2.5, 1], unitWords(language, strip.graduations.unit), {
+      anchor: 'start',
+      bold: true,
+    }),
   ];
   return svgSheet(together(inks.filter((ink) => ink.svg !== '' || ink.letters !== undefined)), 1, {
     name: options.name,
-    title: sentence(language, 'strip.title', { unit: unitLabel(strip.graduations.unit) }),
+    title: sentence(language, 'strip.title', { unit: unitWords(language, strip.graduations.unit) }),
     description: describe(strip, options),
   });
 }
@@ -146,7 +150,7 @@ const endInks = (length: number): readonly Ink[] =>
 function describe(strip: Strip, { language, hideGood }: StripOptions): string {
   const { decimal } = languagePack(language);
   const { graduations } = strip;
-  const unit = unitLabel(graduations.unit);
+  const unit = unitWords(language, graduations.unit);
   const mark = (si: number): string => markText(graduations, nearestGraduation(graduations, si), decimal);
   const good = hideGood ? null : strip.good;
   return [

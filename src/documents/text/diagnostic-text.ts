@@ -12,6 +12,9 @@ export interface DiagnosticSentence {
   readonly help: string;
 }
 
+/** The words around a message: how grave it is, and what stands before why and help. */
+export type FindingLabels = Readonly<Record<Diagnostic['severity'] | 'why' | 'help', string>>;
+
 /** Puts facts into the braces of a template, as a language writes them. */
 export type Fill = (template: string, facts: Facts) => string;
 
@@ -23,17 +26,23 @@ export function renderDiagnostic(
   diagnostic: Diagnostic,
   located: Located | null,
   sentence: DiagnosticSentence,
+  labels: FindingLabels,
   fill: Fill,
 ): string {
   const facts = shortened(diagnostic.facts);
   const say = (template: string): string => fill(chosen(template, facts), facts);
-  const head = `${diagnostic.severity}[${diagnostic.code}]: ${say(sentence.what)}`;
+  const head = `${labels[diagnostic.severity]}[${diagnostic.code}]: ${say(sentence.what)}`;
   const here = say(sentence.here);
   const place =
     located === null
       ? [`  ${diagnostic.at.file}`, `  ${here}`]
       : [`  ${located.file}:${located.line}:${located.column}`, ...pointed(located, here)];
-  return [head, ...place, `  = why: ${say(sentence.why)}`, `  = help: ${say(sentence.help)}`].join('\n');
+  return [
+    head,
+    ...place,
+    `  = ${labels.why}: ${say(sentence.why)}`,
+    `  = ${labels.help}: ${say(sentence.help)}`,
+  ].join('\n');
 }
 
 /** Longest stretch of a line that is shown, and how much of it stands before the caret at most. */
@@ -79,7 +88,9 @@ export const chosen = (template: string, facts: Facts): string =>
     const parts = choices.split('|');
     return (
       parts.find((part) =>
-        [...part.matchAll(/\{([^{}]+)\}/g)].every(([, name]) => Object.hasOwn(facts, name ?? '')),
+        [...part.matchAll(/\{([^{}@]+)(?:@[^{}]+)?\}/g)].every(([, name]) =>
+          Object.hasOwn(facts, name ?? ''),
+        ),
       ) ?? ''
     );
   });

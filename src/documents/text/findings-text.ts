@@ -4,7 +4,7 @@ import type { SourceFile } from '../../core/files/source-text.ts';
 import { diagnosticSentence } from '../sentences/diagnostic-sentence.ts';
 import type { Language } from '../sentences/language.ts';
 import { fillIn, hasSentence, sentence } from '../sentences/sentence.ts';
-import { renderDiagnostic } from './diagnostic-text.ts';
+import { type FindingLabels, renderDiagnostic } from './diagnostic-text.ts';
 
 /** All findings as a person reads them: in the order of the files, and in each from top to bottom. */
 export function findingsText(
@@ -20,10 +20,29 @@ export function findingsText(
         diagnostic,
         located,
         diagnosticSentence(language, diagnostic.code),
+        labelsOf(language),
         (template, facts) => fillIn(language, template, withReason(language, facts)),
       ),
     );
 }
+
+/** How many findings of each gravity there are: "2 errors, 1 warning". */
+export const findingCounts = (language: Language, diagnostics: readonly Diagnostic[]): string =>
+  (['error', 'warning', 'note'] as const)
+    .map((severity) => ({ severity, count: diagnostics.filter((each) => each.severity === severity).length }))
+    .filter(({ count }) => count > 0)
+    .map(({ severity, count }) =>
+      sentence(language, `findings.${severity}.${count === 1 ? 'one' : 'several'}`, { count }),
+    )
+    .join(', ');
+
+const labelsOf = (language: Language): FindingLabels => ({
+  error: sentence(language, 'finding.error'),
+  warning: sentence(language, 'finding.warning'),
+  note: sentence(language, 'finding.note'),
+  why: sentence(language, 'finding.why'),
+  help: sentence(language, 'finding.help'),
+});
 
 function inOrder(sources: readonly SourceFile[], a: Located | null, b: Located | null): number {
   const fileOf = (each: Located | null): number => sources.findIndex(({ name }) => name === each?.file);

@@ -1,10 +1,11 @@
 import type { Prediction } from '../../core/setups/prediction.ts';
 import type { ScaleSheet, SetupSheet, Sheet, TableSheet } from '../pages/sheet.ts';
-import { unitLabel } from '../printing/reading-text.ts';
 import { hangWords } from '../sentences/hang-words.ts';
 import type { Language } from '../sentences/language.ts';
 import { sentence } from '../sentences/sentence.ts';
+import { unitWords } from '../sentences/unit-words.ts';
 import { unknownName } from '../sentences/unknown-name.ts';
+import { arrivalText } from './arrival-text.ts';
 import { columns, wrapped } from './columns.ts';
 import {
   bothUnits,
@@ -49,9 +50,11 @@ function tableLines(language: Language, table: TableSheet): readonly string[] {
     ['left', 'left', 'right', 'left', 'left', 'left'],
   );
   const [first = '', ...rows] = lines;
+  const arrival = arrivalText(language, table);
   return [
     title,
     '─'.repeat([...title].length),
+    ...(arrival === null ? [] : wrapped(arrival, WIDTH - 2).map((each) => `  ${each}`)),
     `  ${first}`,
     ...table.setups.flatMap((setup, n) => [
       `  ${rows[n] ?? ''}`,
@@ -71,7 +74,7 @@ function rowOf(language: Language, setup: SetupSheet): readonly string[] {
   return [
     setup.mark,
     outcomeShort(language, prediction),
-    expected === null ? '–' : `${expected} ${unitLabel(marksOf(prediction).unit)}`,
+    expected === null ? '–' : `${expected} ${unitWords(language, marksOf(prediction).unit)}`,
     both?.newtons ?? '–',
     both?.grams ?? '–',
     wayText(language, prediction),

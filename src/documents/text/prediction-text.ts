@@ -3,16 +3,10 @@ import type { Graduations } from '../../core/instruments/graduations.ts';
 import { decimalText, significant } from '../../core/quantities/print-quantity.ts';
 import type { GoodRange, Prediction, Textbook } from '../../core/setups/prediction.ts';
 import { trimmed } from '../printing/quantity-text.ts';
-import {
-  gramMarks,
-  markText,
-  newtonMarks,
-  otherDecimals,
-  readingText,
-  unitLabel,
-} from '../printing/reading-text.ts';
+import { gramMarks, markText, newtonMarks, otherDecimals, readingText } from '../printing/reading-text.ts';
 import { type Language, languagePack } from '../sentences/language.ts';
 import { hasSentence, sentence } from '../sentences/sentence.ts';
+import { unitWords } from '../sentences/unit-words.ts';
 import { unknownName } from '../sentences/unknown-name.ts';
 
 /** Marks for a prediction whose instrument isn't known: tenths of a newton, quarter turns, millimetres. */
@@ -55,7 +49,7 @@ export function expectedText(language: Language, prediction: Prediction): string
 /** The good range "from - to" in the instrument's own graduations, with its unit. */
 export function rangeText(language: Language, prediction: Prediction, good: GoodRange): string {
   const marks = marksOf(prediction);
-  return `${rangeEnds(language, marks, good)} ${unitLabel(marks.unit)}`;
+  return `${rangeEnds(language, marks, good)} ${unitWords(language, marks.unit)}`;
 }
 
 const rangeEnds = (language: Language, marks: Graduations, good: GoodRange): string => {
@@ -94,7 +88,7 @@ export function outcomeText(language: Language, prediction: Prediction): string 
   const say = (key: string, facts = {}) => sentence(language, key, facts);
   const marks = marksOf(prediction);
   const { decimal } = languagePack(language);
-  const unit = unitLabel(marks.unit);
+  const unit = unitWords(language, marks.unit);
   const shown = (si: number) => `${readingText(marks, si, marks.step, decimal)} ${unit}`;
   const { outcome } = prediction;
   const expected = expectedText(language, prediction) ?? '';
@@ -190,10 +184,10 @@ export function textbookInBoth(
     case 'N':
       return { newtons: `${digits(value)} N`, grams: `${trimmed(digits(value / gramMarks.unitSi))} g` };
     case 'turns':
-      return { newtons: `${digits(value)} ${unit}`, grams: null };
+      return { newtons: `${digits(value)} ${unitWords(language, unit)}`, grams: null };
     case 'm':
       return {
-        newtons: `${trimmed(digits(value / (marks?.unitSi ?? 0.001)))} ${unitLabel(marks?.unit ?? 'mm')}`,
+        newtons: `${trimmed(digits(value / (marks?.unitSi ?? 0.001)))} ${unitWords(language, marks?.unit ?? 'mm')}`,
         grams: null,
       };
   }
@@ -213,6 +207,6 @@ export function narrowingText(language: Language, prediction: Prediction): strin
     from: markText(marks, narrows.before.from, decimal),
     to: markText(marks, narrows.before.to, decimal),
     closerFrom: markText(marks, narrows.after.from, decimal),
-    closerTo: `${markText(marks, narrows.after.to, decimal)} ${unitLabel(marks.unit)}`,
+    closerTo: `${markText(marks, narrows.after.to, decimal)} ${unitWords(language, marks.unit)}`,
   });
 }

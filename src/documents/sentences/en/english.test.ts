@@ -12,7 +12,7 @@ const missing = (keys: Iterable<string>): readonly string[] => [...new Set(keys)
 /** Source text without comments, of every file of a folder that is neither test nor sentences. */
 function sources(folder: string): readonly string[] {
   return readdirSync(folder, { recursive: true, encoding: 'utf8' })
-    .filter((name) => name.endsWith('.ts') && !/\.(test|en)\.ts$/.test(name))
+    .filter((name) => name.endsWith('.ts') && !/\.(test|en|es)\.ts$/.test(name))
     .map((name) => readFileSync(join(folder, name), 'utf8').replace(/\/\*[\s\S]*?\*\/|^\s*\/\/.*$/gm, ''));
 }
 

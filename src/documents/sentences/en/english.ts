@@ -1,17 +1,24 @@
 import { sentencesEn } from '../../../core/machines/list.ts';
+import { mergedSentences } from '../merged-sentences.ts';
 import { arrivals } from './arrivals.ts';
 import { causes } from './causes.ts';
 import { cautions } from './cautions.ts';
 import { drawings } from './drawings.ts';
 import { fields } from './fields.ts';
 import { fileFields } from './file-fields.ts';
+import { findings } from './findings.ts';
+import { guide } from './guide.ts';
 import { headings } from './headings.ts';
+import { kinds } from './kinds.ts';
 import { outcomes } from './outcomes.ts';
+import { readingLevels } from './reading-levels.ts';
 import { reviews } from './reviews.ts';
+import { sheetsKit } from './sheets-kit.ts';
 import { sheetsVisit } from './sheets-visit.ts';
 import { unknownFields } from './unknown-fields.ts';
 import { unknowns } from './unknowns.ts';
 import { ways } from './ways.ts';
+import { words } from './words.ts';
 import { working } from './working.ts';
 import { works } from './works.ts';
 
@@ -19,34 +26,29 @@ import { works } from './works.ts';
 export const english = {
   tag: 'en',
   decimal: 'point',
-  sentences: merged(
+  sentences: mergedSentences(
+    'English',
     arrivals,
     causes,
     cautions,
     drawings,
     fields,
     fileFields,
+    guide,
+    findings,
     headings,
+    kinds,
     outcomes,
+    readingLevels,
     reviews,
+    sheetsKit,
     sheetsVisit,
     unknownFields,
     unknowns,
     ways,
+    words,
     works,
     working,
     sentencesEn,
   ),
 } as const;
-
-/** Two sentences for one key would hide each other by the order of this list: refused. */
-function merged(...lists: readonly Readonly<Record<string, string>>[]): Readonly<Record<string, string>> {
-  const all: Record<string, string> = {};
-  for (const list of lists)
-    for (const [key, text] of Object.entries(list)) {
-      if (Object.hasOwn(all, key) && all[key] !== text)
-        throw new RangeError(`two English sentences for "${key}"`);
-      all[key] = text;
-    }
-  return all;
-}

@@ -22,6 +22,7 @@ export const outcomes = {
   'found.cut-at-own-weight': "The range ends at the scale's own weight: it can't pull with less.",
   'range.from-to': '{from} to {to}',
   'list.and': 'and',
+  'list.and.before-i': 'and',
   'list.nothing': 'nothing',
   'not-defined.reason.unknown': 'it does not apply to this machine',
   'setup.no-balance': 'the machine finds no balance as it is set up',

@@ -13,6 +13,7 @@ export const sheetsVisit = {
   'sheet.chart.about-2': 'Guess first. Then read three times. Let another hand pull each time.',
   'sheet.chart.about-3': 'Guess first. Then read three times. Work is force times distance.',
   'sheet.chart.setup': 'Setup',
+  'sheet.chart.extra': 'if you wait',
   'sheet.chart.against': 'Against',
   'sheet.chart.guess': 'We guess: it takes',
   'sheet.chart.found': 'We found: it takes',
@@ -37,6 +38,7 @@ export const sheetsVisit = {
   'sheet.role.check': 'Check',
   'sheet.role.check.does': 'Holds the setup against the card.',
   'sheet.role.change': 'Change roles at each table.',
+  'sheet.key.extra': 'for groups that wait',
   'sheet.key.reason': 'Why, and what to measure',
   'sheet.strip.alt': 'Reading strip of {setup}; good: {good}.',
   'sheet.carried': 'Carried page',
@@ -85,4 +87,25 @@ export const sheetsVisit = {
   'sheet.carried.or': '{one}; or {other}',
   'sheet.carried.foot':
     'Any other number: "Check the setup against the card, then read once more." Never say that it is wrong. Let them keep the first number on the chart.',
+  'sheet.arrival': 'Arrival check',
+  'sheet.arrival.about':
+    'Before the groups come: one reading a table. Scales get dropped and set anew on the bus.',
+  'sheet.arrival.heading': '{table} · setup {setup}',
+  'sheet.arrival.take': 'Take {parts}.',
+  'sheet.arrival.good': 'Good: {range}',
+  'sheet.arrival.read': 'We read at {setup}:',
+  'sheet.arrival.outside': 'If it lies outside',
+  'sheet.arrival.no-reading': 'Nothing is read here on arrival. Try every setup once by hand.',
+  'sheet.rekey': 'Key that re-keys itself',
+  'sheet.rekey.step-1': 'Take the arrival reading of the table (arrival check).',
+  'sheet.rekey.step-2': 'Find its row and draw a ring round it.',
+  'sheet.rekey.step-3': 'Use the ranges in that row for the whole period.',
+  'sheet.rekey.read': 'Read at {setup} ({unit})',
+  'sheet.rekey.good': '{setup} good',
+  'sheet.rekey.off': 'off the scale',
+  'sheet.rekey.outside':
+    'Below {from} or above {to} {unit}: look at the table again, do not use it as it is.',
+  'sheet.rekey.nothing': 'No arrival reading tells more here: use the answer key.',
+  'sheet.rekey.note':
+    'Between two rows take the nearer one. One row may move all ranges of a table a little: what its setups share has told on itself.',
 } as const;

@@ -1,0 +1,39 @@
+import { sentences as carriage } from '../../parts/carriage-sentences.es.ts';
+
+/** Spanish sentences of the inclined plane; facts stand in braces. */
+export const sentences = {
+  ...carriage,
+  'machine.inclined plane': 'Plano inclinado',
+  'inclined plane.about': 'Una tabla en pendiente. Poca fuerza en un camino largo sube una gran carga.',
+  'incline.board': 'tabla',
+  'incline.field.prop-at':
+    'a qué distancia, tabla arriba, está el soporte; si no se pone, en su extremo alto',
+  'incline.field.first-pin': 'altura de la primera clavija del soporte sobre el pie de la tabla',
+  'incline.field.pin-spacing': 'altura de una clavija a la siguiente',
+  'incline.field.pins': 'cuántas clavijas tiene el soporte',
+  'incline.field.pin-heights':
+    'altura de cada clavija sobre el pie de la tabla, si no están a distancias iguales',
+  'incline.field.propped-at':
+    'la clavija del soporte (hole 3), o la altura del soporte sobre el pie de la tabla',
+  'incline.field.rise': 'cuánto sube la tabla',
+  'incline.field.slope-length': 'en qué longitud a lo largo de la tabla sube; si no se pone, en toda',
+  'incline.field.angle': 'ángulo de la tabla sobre la horizontal, tal como se midió',
+  'incline.angle': 'ángulo de la tabla',
+  'incline.ideal-advantage': 'ventaja ideal: longitud entre altura',
+  'incline.step.pin': 'Apoya la tabla en la clavija {hole} del soporte.',
+  'incline.step.rise': 'Sube la tabla {rise}, a {length} del pie.',
+  'incline.step.angle': 'Inclina la tabla {angle}.',
+  'incline.step.pull-along': 'Tira a lo largo de la tabla.',
+  'incline.step.pull-on': 'Tira de la anilla.',
+  'incline.reset.wheels': 'Baja el carrito hasta el pie de la tabla.',
+  'incline.reset.bare-base': 'Baja el bloque hasta el pie de la tabla.',
+  'incline.reset.rollers': 'Baja el tablón hasta el pie de la tabla.',
+  'incline.reset.load-and-scale': 'Devuelve la carga y el dinamómetro a la bandeja.',
+  'incline.reset.pin': 'Deja la tabla en la clavija {hole} del soporte.',
+  'incline.reset.rise': 'Deja la tabla subida {rise}, a {length} del pie.',
+  'incline.reset.angle': 'Deja la tabla inclinada {angle}.',
+  'incline.mistake.pin-too-high': 'la tabla estaba una clavija demasiado alta',
+  'incline.mistake.pin-too-low': 'la tabla estaba una clavija demasiado baja',
+  'incline.mistake.string-not-along': 'la cuerda no iba a lo largo de la tabla, unos 10 grados desviada',
+  'incline.mistake.read-too-near': 'se leyó demasiado cerca de la polea guía, a la mitad de la distancia',
+} as const;

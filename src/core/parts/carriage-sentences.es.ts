@@ -1,0 +1,68 @@
+/** Spanish sentences of what a load rides on and of the string that pulls it. */
+export const sentences = {
+  'part.block': 'bloque',
+  'part.cart': 'carrito',
+  'part.rollers': 'rodillos bajo un tablón',
+  'carriage.field.faces': 'las dos caras que rozan: un número, o una pareja como wood on wood',
+  'carriage.field.faces-here': 'las dos caras que rozan en este montaje, si no son las de siempre',
+  'carriage.field.wheel-diameter': 'diámetro de las ruedas',
+  'carriage.field.axle-diameter': 'diámetro de los ejes',
+  'carriage.field.axle-friction': 'rozamiento de los ejes en sus cojinetes: un número, o un tipo de cojinete',
+  'carriage.field.rolling-arm':
+    'brazo de rodadura de rueda y suelo: una longitud, o una pareja de materiales',
+  'carriage.field.rolling-coefficient':
+    'resistencia a rodar en la llanta como parte de la carga, sin contar los ejes',
+  'carriage.field.flange-drag': 'lo que añaden en la llanta las pestañas o guías, como parte de la carga',
+  'carriage.field.plank-mass': 'masa del tablón sobre los rodillos',
+  'carriage.field.roller-diameter': 'diámetro de los rodillos',
+  'carriage.field.arm-below':
+    'brazo de rodadura entre rodillos y suelo: una longitud, o una pareja de materiales',
+  'carriage.field.arm-above':
+    'brazo de rodadura entre rodillos y tablón: una longitud, o una pareja de materiales',
+  'string.field.leans':
+    'cuánto se inclina la cuerda sobre la superficie; si no se pone, va a lo largo de ella',
+  'string.field.pulley-above':
+    'cuánto queda la cuerda en la polea guía por encima del gancho, a escuadra con la superficie',
+  'string.field.read-at': 'a qué distancia de la polea guía está el gancho al leer el dinamómetro',
+  'string.field.after-the-pulley': 'adónde va la cuerda tras la polea guía: abajo, horizontal o arriba',
+  'string.field.leaves-at':
+    'ángulo de la cuerda tras la polea guía, sobre la horizontal (por debajo: negativo)',
+  'carriage.coefficient': 'resistencia entre fuerza que aprieta',
+  'slope.weight': 'peso de la carga y de lo que la lleva',
+  'slope.normal': 'fuerza que la aprieta contra la superficie',
+  'slope.pull-up': 'esfuerzo en la cuerda, subiendo',
+  'slope.let-down': 'esfuerzo en la cuerda, dejándola bajar',
+  'string.lean': 'ángulo de la cuerda sobre la superficie',
+  'string.hauled': 'esfuerzo tras la polea guía, tirando',
+  'string.let-back': 'esfuerzo tras la polea guía, dejándola volver',
+  'carriage.faces': 'roce de la base',
+  'carriage.rollers-below': 'rodadura de los rodillos sobre el suelo',
+  'carriage.rollers-above': 'rodadura de los rodillos bajo el tablón',
+  'carriage.axles': 'roce de los ejes',
+  'carriage.rims': 'rodadura de las ruedas',
+  'carriage.bare-base': 'bloque',
+  'carriage.wheels': 'carrito',
+  'carriage.rollers': 'tablón sobre los rodillos',
+  'string.guide-pulley': 'resistencia de la polea guía',
+  'slope.jams':
+    'la cuerda se inclina {lean} y aprieta la carga hacia abajo: con una resistencia de {drag} ningún esfuerzo puede moverla',
+  'slope.lifts-off': 'la cuerda se inclina {lean} y levanta la carga de la superficie',
+  'carriage.difference.bare-base-mass': 'también hay que mover el bloque ({mass})',
+  'carriage.difference.wheels-mass': 'también hay que mover el carrito ({mass})',
+  'carriage.difference.rollers-mass': 'también hay que mover el tablón ({mass})',
+  'carriage.difference.bare-base': 'la base roza: {drag} de la fuerza que la aprieta',
+  'carriage.difference.wheels': 'ruedas y ejes se resisten: {drag} de la fuerza que los aprieta',
+  'carriage.difference.rollers': 'los rodillos se resisten: {drag} de la fuerza que los aprieta',
+  'string.difference.leans':
+    'la cuerda se inclina {lean} sobre la superficie, así que una parte del esfuerzo solo levanta',
+  'string.difference.guide-pulley': 'la polea guía se resiste',
+  'carriage.step.bare-base': 'Coloca el bloque en la salida.',
+  'carriage.step.wheels': 'Coloca el carrito en la salida.',
+  'carriage.step.rollers': 'Coloca el tablón sobre los rodillos.',
+  'carriage.step.load': 'Pon la carga encima.',
+  'string.step.hook': 'Engancha el dinamómetro.',
+  'string.step.over-the-pulley': 'Pasa la cuerda por la polea guía hasta el dinamómetro.',
+  'string.step.read-at': 'Lee con el gancho a {at} de la polea.',
+  'string.step.pull-leaning': 'Tira a {lean} sobre la superficie.',
+  'carriage.label.load': 'carga',
+} as const;

@@ -1,0 +1,21 @@
+/** English words around a finding: how grave it is, what stands before why and help, and how many there are. */
+export const findings = {
+  'finding.error': 'error',
+  'finding.warning': 'warning',
+  'finding.note': 'note',
+  'finding.why': 'why',
+  'finding.help': 'help',
+  'findings.error.one': '1 error',
+  'findings.error.several': '{count} errors',
+  'findings.warning.one': '1 warning',
+  'findings.warning.several': '{count} warnings',
+  'findings.note.one': '1 note',
+  'findings.note.several': '{count} notes',
+  'findings.told-by-check': '{count}: "handspike check" tells them',
+  'findings.nothing': 'nothing to put right',
+  'findings.tables.one': '1 table',
+  'findings.tables.several': '{count} tables',
+  'findings.setups.one': '1 setup',
+  'findings.setups.several': '{count} setups',
+  'findings.summary': '{tables}, {setups}: {found}',
+} as const;

@@ -1,0 +1,21 @@
+/** Spanish words around a finding: how grave it is, what stands before why and help, and how many there are. */
+export const findings = {
+  'finding.error': 'error',
+  'finding.warning': 'aviso',
+  'finding.note': 'nota',
+  'finding.why': 'por qué',
+  'finding.help': 'ayuda',
+  'findings.error.one': '1 error',
+  'findings.error.several': '{count} errores',
+  'findings.warning.one': '1 aviso',
+  'findings.warning.several': '{count} avisos',
+  'findings.note.one': '1 nota',
+  'findings.note.several': '{count} notas',
+  'findings.told-by-check': '{count}: "handspike check" las cuenta',
+  'findings.nothing': 'nada que corregir',
+  'findings.tables.one': '1 mesa',
+  'findings.tables.several': '{count} mesas',
+  'findings.setups.one': '1 montaje',
+  'findings.setups.several': '{count} montajes',
+  'findings.summary': '{tables}, {setups}: {found}',
+} as const;

@@ -1,0 +1,117 @@
+/** Spanish messages about setups that can be built but not read, or that teach little. */
+export const setupDiagnostics = {
+  'no-such-hole': {
+    what: 'no existe ese agujero',
+    here: '"{part}" tiene {holes} agujeros',
+    why: 'los agujeros se cuentan desde el extremo izquierdo (bajo), empezando por 1',
+    help: 'elige un agujero que exista (el archivo del kit dice cuántos hay), o escribe una distancia, como "35 cm"',
+  },
+  'pull-below-the-stop': {
+    what: 'el indicador descansa en su tope',
+    here: 'marcaría {shows}, y su tope está en {stop}',
+    why: 'un indicador en su tope no dice nada: el valor se pierde, no es cero',
+    help: 'pon a cero el dinamómetro tal como cuelga, usa uno con la parte móvil más ligera, o una carga más pesada',
+  },
+  'scale-range': {
+    what: 'el esfuerzo pasa del alcance del dinamómetro',
+    here: '"{scale}" llega hasta {range}; tendría que marcar {shows}',
+    why: 'un indicador más allá de su última marca no dice nada de la fuerza',
+    help: 'usa un dinamómetro de más alcance, una carga más ligera, o un brazo más largo para el esfuerzo',
+  },
+  'scale-overload': {
+    what: 'el esfuerzo estiraría el muelle para siempre',
+    here: '"{scale}" tendría que marcar {shows}; termina en {range}',
+    why: 'un muelle estirado más allá de su límite queda más largo y desde entonces marca mal',
+    help: 'usa un dinamómetro más fuerte o una carga más ligera antes de que nadie tire',
+  },
+  'moves-under-the-scale': {
+    what: 'la máquina se mueve bajo el propio peso del dinamómetro',
+    here: 'bastarían {needed}, y "{scale}" cuelga de ella con {weight}; marca entonces {shows}',
+    why: 'un dinamómetro que cuelga invertido tira con todo su peso, haga lo que haga la mano',
+    help: 'usa un dinamómetro más ligero o una carga más pesada, deja que la mano lo sostenga, o tira por una polea guía',
+  },
+  'may-move-under-the-scale': {
+    what: 'la máquina puede moverse bajo el propio peso del dinamómetro',
+    here: 'marcaría unos {shows}; "{scale}" por sí solo tira con {weight}',
+    why: 'un dinamómetro que cuelga invertido tira con todo su peso, haga lo que haga la mano',
+    help: 'usa un dinamómetro más ligero o una carga más pesada',
+  },
+  'scale-on-the-other-side': {
+    what: 'el dinamómetro va al otro lado',
+    here: 'la máquina sube la carga por sí sola; hacen falta {force} para retenerla',
+    why: 'el peso muerto de la máquina hace más de lo que pide la carga',
+    help: 'engancha el dinamómetro al otro lado, mueve el fulcro, o toma una carga más pesada',
+  },
+  'few-graduations': {
+    what: 'una lectura de muy pocas graduaciones',
+    here: 'marca {shows}: {graduations} graduaciones de {graduation} en "{scale}"',
+    why: 'una graduación es entonces la quinta parte de la lectura o más, y los montajes compañeros parecen iguales',
+    help: 'usa un dinamómetro de graduación más fina, o una carga más pesada',
+  },
+  'range-says-nothing': {
+    what: 'un rango bueno que no dice nada',
+    here: 'es bueno de {from} a {to}; "{scale}" termina en {range}',
+    why: 'donde casi toda lectura es buena, ninguna se puede encontrar mala',
+    help: 'mide lo que "handspike key" nombra para este montaje, o elige uno en el que el rozamiento decida menos',
+  },
+  'hand-limit': {
+    what: 'un esfuerzo mayor que el límite de la mano',
+    here: 'el esfuerzo es {pull}; el límite es {limit}',
+    why: 'los niños pequeños no deben tirar de un dinamómetro con más de unos 10 N',
+    help: 'usa una carga más ligera, o sube "hand limit" en el archivo de la actividad si los alumnos son mayores',
+  },
+  'no-reading': {
+    what: 'aquí no hay nada que leer',
+    here: '{reason}',
+    why: 'un montaje que no da ningún número no le da al grupo nada que escribir',
+    help: 'elige otro modo de leer, o cambia el montaje',
+  },
+  'scale-hangs-against-the-pull': {
+    what: 'el dinamómetro cuelga contra el esfuerzo',
+    here: 'aquí el esfuerzo va {pull@word}; un dinamómetro que cuelga "{hangs}" tira al revés',
+    why: 'una mano que tira hacia abajo sujeta el dinamómetro invertido; una que levanta, con el gancho abajo',
+    help: 'quita "scale hangs": así se deduce del montaje',
+  },
+  'last-digit-decides': {
+    what: 'un valor escrito con pocas cifras',
+    here: 'su última cifra hace hasta el {percent} por ciento de la duda de {setups}',
+    why: 'sin un ± un valor se conoce hasta la mitad de su última cifra: "1 in" es cualquier cosa de 0.5 in a 1.5 in',
+    help: 'escribe todas las cifras que se midieron ("1.00 in"), o con qué precisión se sabe ("1 in ± 0.02 in")',
+  },
+  'no-difference-to-see': {
+    what: 'montajes compañeros que parecen iguales',
+    here: '{first} marca de {firstFrom} a {firstTo}, {second} marca de {secondFrom} a {secondTo}',
+    why: 'donde los rangos buenos se solapan, una lectura de cada uno no muestra la diferencia',
+    help: 'elige cargas, agujeros o alturas más separados, o haz que cada grupo repita sus lecturas',
+  },
+  'scale.figures-cross': {
+    what: 'dos cifras de un dinamómetro se cruzan',
+    here: '{field}: {value}; "{part}" termina en {range}',
+    why: 'un dinamómetro tiene el tope por debajo de su alcance, marcas más finas que él, y se sobrecarga solo más allá',
+    help: 'mira otra vez el dinamómetro: una de las dos cifras está mal, o su unidad',
+  },
+  'scale.shift-too-large': {
+    what: 'una diferencia al invertir mayor de la que puede tener el dinamómetro',
+    here: '"{part}" pesa lo justo para {most} como máximo; está escrito {shift}',
+    why: 'la parte móvil es solo una parte del dinamómetro, e invertirlo cuenta dos veces su peso',
+    help: 'repite la prueba de invertir: ponlo a cero con el gancho abajo, pésalo, cuélgalo invertido; la diferencia es peso menos lectura',
+  },
+  'scale.shift-stated-twice': {
+    what: 'la diferencia al invertir se dice dos veces',
+    here: '"{part}" tiene además la masa de su parte móvil',
+    why: 'la diferencia sale de la parte móvil; dos cifras para una cosa pueden no coincidir',
+    help: 'deja la que se midió; es mejor la prueba de invertir',
+  },
+  'may-not-come-back': {
+    what: 'quizá vuelva, o quizá no',
+    here: 'vuelve con un esfuerzo de {pull}, más o menos {either}',
+    why: 'si vuelve o no depende de un rozamiento que no se conoce bastante bien',
+    help: 'pruébalo una vez en el taller y escribe el rozamiento que resulta, o lee de otro modo',
+  },
+  'held-by-the-scale': {
+    what: 'no vuelve bajo el propio peso del dinamómetro',
+    here: 'volvería con {pull}; "{scale}" por sí solo tira con {weight}',
+    why: 'un dinamómetro que cuelga invertido tira con todo su peso, haga lo que haga la mano',
+    help: 'usa un dinamómetro más ligero o una carga más pesada, deja que la mano lo sostenga, o lee "held" o "raise"',
+  },
+} as const;

@@ -1,0 +1,54 @@
+import { sentencesEs } from '../../../core/machines/list.ts';
+import { mergedSentences } from '../merged-sentences.ts';
+import { arrivals } from './arrivals.ts';
+import { causes } from './causes.ts';
+import { cautions } from './cautions.ts';
+import { drawings } from './drawings.ts';
+import { fields } from './fields.ts';
+import { fileFields } from './file-fields.ts';
+import { findings } from './findings.ts';
+import { guide } from './guide.ts';
+import { headings } from './headings.ts';
+import { kinds } from './kinds.ts';
+import { outcomes } from './outcomes.ts';
+import { readingLevels } from './reading-levels.ts';
+import { reviews } from './reviews.ts';
+import { sheetsKit } from './sheets-kit.ts';
+import { sheetsVisit } from './sheets-visit.ts';
+import { unknownFields } from './unknown-fields.ts';
+import { unknowns } from './unknowns.ts';
+import { ways } from './ways.ts';
+import { words } from './words.ts';
+import { working } from './working.ts';
+import { works } from './works.ts';
+
+/** Spanish: the general sentences here, those of parts and machines from their folders. */
+export const spanish = {
+  tag: 'es',
+  decimal: 'comma',
+  sentences: mergedSentences(
+    'Spanish',
+    arrivals,
+    causes,
+    cautions,
+    drawings,
+    fields,
+    fileFields,
+    guide,
+    findings,
+    headings,
+    kinds,
+    outcomes,
+    readingLevels,
+    reviews,
+    sheetsKit,
+    sheetsVisit,
+    unknownFields,
+    unknowns,
+    ways,
+    words,
+    works,
+    working,
+    sentencesEs,
+  ),
+} as const;

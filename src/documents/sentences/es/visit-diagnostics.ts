@@ -1,0 +1,111 @@
+/** Spanish messages about kit, activity and visit when they come together. */
+export const visitDiagnostics = {
+  'unknown-table': {
+    what: 'una mesa desconocida',
+    here: 'la actividad no tiene ninguna mesa "{written}"',
+    why: 'la visita dice qué pieza hace qué papel en cada mesa de la actividad',
+    help: '[escribe "{nearest}"|sus mesas son {known}]',
+  },
+  'unknown-part': {
+    what: 'una pieza desconocida',
+    here: 'el kit no tiene ninguna pieza con la marca "{written}"',
+    why: 'una pieza se conoce por la marca que lleva',
+    help: '[escribe "{nearest}"|escribe una de estas: {known}]',
+  },
+  'part-missing-today': {
+    what: 'hoy falta esta pieza',
+    here: '"{part}" está en "missing"',
+    why: 'lo que no está no se puede poner en una mesa',
+    help: 'nombra otra pieza, o bórrala de "missing"',
+  },
+  'part-of-other-kind': {
+    what: 'esta pieza no puede hacer ese papel',
+    here: '"{part}" es de tipo "{is}"; "{role}" pide "{wanted}"',
+    why: 'otro tamaño puede sustituir a una pieza, otro tipo de pieza no',
+    help: 'nombra una pieza de tipo "{wanted}": {known}',
+  },
+  substitute: {
+    what: 'una sustituta',
+    here: '"{part}"[ ({has})|] ocupa el lugar donde se pide "{asks}"',
+    why: 'la actividad se hizo para la pieza que pide; la clave sigue a la pieza que hay',
+    help: 'nada, si es a propósito; imprime de nuevo la clave y las hojas',
+  },
+  'no-part-fits': {
+    what: 'el kit no tiene nada que sirva',
+    here: 'nada sirve para "{role}" de la mesa "{table}"',
+    why: '[lo que sirve falta hoy: {lost}|el kit tiene otros tamaños: {others}|el kit no tiene ninguna pieza de tipo "{kind}" para esta máquina]',
+    help: '[pon una sustituta en el archivo de la visita: "roles:", debajo "{table}:", debajo "{role}: {first}"|añade la pieza al archivo del kit, o deja fuera la mesa]',
+  },
+  'several-parts-fit': {
+    what: 'sirven varias piezas',
+    here: '¿cuál es "{role}" de la mesa "{table}"?',
+    why: 'no hay dos piezas del todo iguales, y la clave vale para una de ellas: {fitting}',
+    help: 'en el archivo de la visita escribe "roles:", debajo "{table}:", debajo "{role}: {first}"',
+  },
+  'part-at-two-tables': {
+    what: 'una pieza en dos mesas',
+    here: '"{part}" ya está en la mesa "{other}"',
+    why: 'las mesas funcionan al mismo tiempo',
+    help: 'nombra otra pieza para una de ellas, o haz las dos mesas una después de otra',
+  },
+  'part-twice': {
+    what: 'una pieza en dos lugares',
+    here: '"{part}" sería aquí "{role}", y ya es "{other}"',
+    why: 'una pieza no puede estar en dos lugares de un montaje',
+    help: 'nombra otra pieza para uno de los dos papeles en el archivo de la visita',
+  },
+  'mark-of-a-part': {
+    what: 'la marca de una pieza para un montaje',
+    here: 'el kit tiene una pieza "{mark}"',
+    why: 'lo dudoso de uno y de otra se distingue por sus marcas',
+    help: 'da otra marca al montaje',
+  },
+  'arrival-unknown-setup': {
+    what: 'un montaje desconocido',
+    here: 'la actividad no tiene ningún montaje "{written}"',
+    why: 'una lectura de llegada ajusta la clave de la mesa en la que está su montaje',
+    help: '[escribe "{nearest}"|sus montajes son {known}]',
+  },
+  'arrival-not-a-reading': {
+    what: 'esto no es una lectura',
+    here: '"{written}" no es un número con una unidad de ese instrumento',
+    why: 'un dinamómetro tiene newtons junto a gramos, así que un número solo podría ser cualquiera de los dos',
+    help: 'escribe lo que marcó el instrumento, con su unidad: {example}',
+  },
+  'arrival-no-figure': {
+    what: 'aquí nada se lee como una sola cifra',
+    here: 'el montaje "{setup}" no tiene hoy una sola cifra',
+    why: 'solo una cifra dice cómo llegó una mesa; una franja, un orden o un indicador en el tope no lo dicen',
+    help: '[toma la lectura de llegada en el montaje {check}|no tomes lectura de llegada en esta mesa]',
+  },
+  'arrival-second': {
+    what: 'una segunda lectura de llegada en una mesa',
+    here: 'el montaje "{other}" de la misma mesa ya tiene una',
+    why: 'una sola lectura de prueba ajusta una mesa, y vale la primera que se escribió',
+    help: 'borra una de las dos',
+  },
+  'arrival-look-again': {
+    what: 'mira otra vez esta mesa',
+    here: 'marca {reading}; podría ser cualquier cosa de {from} a {to}',
+    why: 'tan lejos, algo va mal en la mesa, y ninguna clave se ajusta a eso',
+    help: 'revisa agujeros y piezas, pon otra vez los indicadores en 0, lee otra vez; si no, cierra la mesa',
+  },
+  'group-label-twice': {
+    what: 'una etiqueta para dos grupos',
+    here: 'ya hay un grupo "{label}"',
+    why: 'un grupo se conoce solo por su etiqueta',
+    help: 'da otra etiqueta a uno de los dos',
+  },
+  'groups-and-labels': {
+    what: 'los grupos y las etiquetas no coinciden',
+    here: '{groups} grupos, pero las etiquetas son {labels}',
+    why: 'cada grupo tiene una etiqueta, y cada etiqueta un grupo',
+    help: 'escribe una etiqueta por grupo, o quita "groups"',
+  },
+  'unknown-group': {
+    what: 'un grupo desconocido',
+    here: 'ningún grupo tiene la etiqueta "{written}"',
+    why: 'un grupo se conoce por su etiqueta, nunca por un nombre',
+    help: '[escribe "{nearest}"|las etiquetas son {known}]',
+  },
+} as const;

@@ -1,0 +1,50 @@
+import { expect, test } from 'vitest';
+import { demoPrepared, paperJob, wordsOf } from '../../../test/documents/demo-prepared.ts';
+import { arrivalCheckOf } from '../../core/calibration/arrival-check.ts';
+import { outcomeShort } from '../text/prediction-text.ts';
+import { arrivalSheet } from './arrival-sheet.ts';
+
+const prepared = demoPrepared();
+const [sheet] = arrivalSheet.build(paperJob(prepared));
+if (sheet === undefined) throw new Error('no sheet');
+const words = wordsOf(sheet);
+const text = words.join('\n');
+
+test('every table has one trial reading with its from - to, and a line to write it on', () => {
+  let tried = 0;
+  for (const table of prepared.tables) {
+    const arrival = arrivalCheckOf(table.setups);
+    if (arrival === null) continue;
+    const { mark } = arrival.setup;
+    expect(words).toContain(`Table ${table.mark}: ${table.title} · setup ${mark}`);
+    expect(words).toContain(`Good: ${outcomeShort('en', arrival.prediction)}`);
+    expect(words).toContain(`We read at ${mark}:`);
+    tried += 1;
+  }
+  expect(tried).toBe(6);
+});
+
+test('a table with nothing to read says what to do instead', () => {
+  const at = words.indexOf('Table 6: The thole and the chock');
+  expect(words[at + 1]).toBe('Nothing is read here on arrival. Try every setup once by hand.');
+});
+
+test('the steps name the load and the scale, and end with how it is read', () => {
+  const at = words.indexOf('Table 1: The oar that lifts · setup L2');
+  const steps = words.slice(at + 1, words.indexOf('Good: 4.0 to 4.7 N'));
+  expect(steps[0]).toBe('Take W500 and amber.');
+  expect(steps).toContain('Hook the scale into hole 7.');
+  expect(steps.at(-1)).toMatch(/^Read while it moves/);
+});
+
+test('what to do outside the range goes from the zero of the scale to closing the table', () => {
+  const outside = text.split('If it lies outside').slice(1);
+  expect(outside).toHaveLength(6);
+  expect(outside[0]?.trim().split('\n').slice(0, 5)).toEqual([
+    'Set the pointer of amber to 0 as it hangs.',
+    'Check holes, load and parts against the card.',
+    'Take the reading once more.',
+    'Use the row of this reading for the whole period.',
+    'Close the table below 3.9 N or above 4.8 N.',
+  ]);
+});

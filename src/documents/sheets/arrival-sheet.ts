@@ -1,0 +1,103 @@
+import { arrivalCheckOf, stepsOutside } from '../../core/calibration/arrival-check.ts';
+import type { PreparedTable } from '../../core/prepare.ts';
+import { setupSheet } from '../prepare.ts';
+import { hangInstruction, zeroInstruction } from '../sentences/hang-words.ts';
+import type { Language } from '../sentences/language.ts';
+import { outcomeShort } from '../text/prediction-text.ts';
+import type { Block } from './block.ts';
+import type { SheetKind } from './paper-job.ts';
+import { type Say, sayIn } from './say.ts';
+import { notPreparedBlocks, visitFacts, visitSheet } from './visit-sheet.ts';
+
+/**
+ * The check on arrival: scales are dropped and set anew on the bus. One trial reading a table, what is
+ * set up for it, from - to, room to write it, and what to do if it lies outside.
+ */
+export const arrivalSheet: SheetKind = {
+  name: 'arrival',
+  of: 'visit',
+  build: (job) => {
+    const language = job.languages.key;
+    const say = sayIn(language);
+    return [
+      visitSheet(job, language, {
+        name: 'arrival-check',
+        title: say('sheet.arrival'),
+        blocks: [
+          {
+            block: 'title',
+            text: say('sheet.arrival'),
+            about: say('sheet.arrival.about'),
+            facts: visitFacts(job, language),
+          },
+          ...job.prepared.tables.map((table) => tableBlock(table, language, say)),
+        ],
+      }),
+    ];
+  },
+};
+
+function tableBlock(table: PreparedTable, language: Language, say: Say): Block {
+  const heading = say('key.text.table', { mark: table.mark, title: table.title });
+  const trial = trialOf(table);
+  const missing = notPreparedBlocks(say, table.notPrepared);
+  if (trial === null)
+    return {
+      block: 'together',
+      blocks: [
+        { block: 'heading', level: 2, text: heading },
+        { block: 'text', text: say('sheet.arrival.no-reading') },
+        ...missing,
+      ],
+    };
+  const { arrival, actions } = trial(language);
+  const mark = arrival.setup.mark;
+  return {
+    block: 'together',
+    blocks: [
+      { block: 'heading', level: 2, text: say('sheet.arrival.heading', { table: heading, setup: mark }) },
+      {
+        block: 'columns',
+        shares: [1, 1],
+        columns: [
+          [{ block: 'steps', items: actions }],
+          [
+            {
+              block: 'text',
+              text: say('sheet.arrival.good', { range: outcomeShort(language, arrival.prediction) }),
+              tone: 'large',
+            },
+            { block: 'line', name: say('sheet.arrival.read', { setup: mark }) },
+            { block: 'text', text: say('sheet.arrival.outside'), tone: 'strong' },
+            { block: 'steps', items: stepsOutside(arrival).map(({ key, facts }) => say(key, facts)) },
+          ],
+        ],
+      },
+      ...missing,
+    ],
+  };
+}
+
+/** The trial reading of a table and all that is done for it; `null` where nothing is read on arrival. */
+function trialOf(table: PreparedTable) {
+  const arrival = arrivalCheckOf(table.setups);
+  const prepared = table.setups.find(({ setup }) => setup.mark === arrival?.setup.mark);
+  if (arrival === null || prepared === undefined) return null;
+  const { scale, load, steps } = setupSheet(prepared);
+  const taken = [load, scale].flatMap((part) => (part === null ? [] : [part.label]));
+  const { watched, way } = arrival.prediction;
+  return (language: Language) => {
+    const say = sayIn(language);
+    return {
+      arrival,
+      actions: [
+        ...(taken.length === 0 ? [] : [say('sheet.arrival.take', { parts: taken })]),
+        ...(scale === null
+          ? []
+          : [hangInstruction(language, scale.hangs), zeroInstruction(language, scale.hangs, scale.zeroed)]),
+        ...steps.map(({ key, facts }) => say(key, facts)),
+        say(watched === 'pull' ? `way.${way}.instruction` : `watched.${watched}.instruction`),
+      ],
+    };
+  };
+}

@@ -1,0 +1,113 @@
+import { isNotDefined } from '../../../core/description/not-defined.ts';
+import type { SetupSheet, TableSheet } from '../../pages/sheet.ts';
+import type { Language } from '../../sentences/language.ts';
+import { hasSentence } from '../../sentences/sentence.ts';
+import { whyText } from '../../text/key-table.ts';
+import { goodRangeOf, rangeText, textbookValue } from '../../text/prediction-text.ts';
+import type { Say } from '../say.ts';
+import { definedOr, expectedOf, expectedWithUnit, raised, timesText } from './figures.ts';
+
+/** A question that pupils ask at a table, and an answer with this kit's numbers. */
+export interface Question {
+  readonly asks: string;
+  readonly answer: string;
+}
+
+/** The questions of one table, those with a number first. */
+export function pupilQuestions(table: TableSheet, language: Language, say: Say): readonly Question[] {
+  const ask = (name: string, facts: Parameters<Say>[1] | null): readonly Question[] =>
+    facts === null ? [] : [{ asks: say(`guide.ask.${name}`), answer: say(`guide.answer.${name}`, facts) }];
+  const { setups } = table;
+  const own = `guide.ask.own.${table.machine}`;
+  return [
+    ...ask('book', bookFacts(setups, language)),
+    ...ask('other-group', rangeFacts(setups, language)),
+    ...ask('help', helpFacts(setups, language)),
+    ...ask('held', heldFacts(setups, language)),
+    ...ask('upside-down', turnedFacts(setups)),
+    ...ask('easier', easierFacts(setups)),
+    ...(hasSentence(language, own)
+      ? [{ asks: say(own), answer: say(`guide.answer.own.${table.machine}`) }]
+      : []),
+  ];
+}
+
+/** Where the schoolbook and this apparatus differ most. */
+function bookFacts(setups: readonly SetupSheet[], language: Language) {
+  const ranked = setups
+    .flatMap((setup) => {
+      const { textbook } = setup.prediction;
+      const expected = expectedOf(setup.prediction);
+      const shown = expectedWithUnit(language, setup.prediction);
+      if (isNotDefined(textbook) || expected === null || shown === null || textbook.value === 0) return [];
+      return [{ setup, textbook, shown, gap: Math.abs(expected / textbook.value - 1) }];
+    })
+    .sort((a, b) => b.gap - a.gap);
+  const [most] = ranked;
+  const why = most === undefined ? '' : whyText(language, most.setup);
+  if (most === undefined || why === '') return null;
+  return {
+    setup: most.setup.mark,
+    textbook: textbookValue(language, most.textbook, most.setup.prediction.graduations),
+    expected: most.shown,
+    why,
+  };
+}
+
+/** The setup with the widest good range: there two honest groups differ most. */
+function rangeFacts(setups: readonly SetupSheet[], language: Language) {
+  const [widest] = setups
+    .flatMap(({ mark, prediction }) => {
+      const good = goodRangeOf(prediction);
+      return good === null || good.to <= 0
+        ? []
+        : [{ mark, text: rangeText(language, prediction, good), width: (good.to - good.from) / good.to }];
+    })
+    .sort((a, b) => b.width - a.width);
+  return widest === undefined ? null : { setup: widest.mark, range: widest.text };
+}
+
+/** The setup that helps most, and what the hand pays for it. */
+function helpFacts(setups: readonly SetupSheet[], language: Language) {
+  const [best] = raised(setups)
+    .flatMap(({ mark, prediction }) => {
+      const actual = definedOr(prediction.actualAdvantage);
+      const ideal = definedOr(prediction.idealAdvantage);
+      const travel = definedOr(prediction.velocityRatio);
+      return actual === null || ideal === null || travel === null ? [] : [{ mark, actual, ideal, travel }];
+    })
+    .sort((a, b) => b.actual - a.actual);
+  return best === undefined
+    ? null
+    : {
+        setup: best.mark,
+        actual: timesText(language, best.actual),
+        ideal: timesText(language, best.ideal),
+        travel: timesText(language, best.travel),
+      };
+}
+
+function heldFacts(setups: readonly SetupSheet[], language: Language) {
+  const held = setups.find(({ prediction }) => prediction.outcome.kind === 'band');
+  const good = held === undefined ? null : goodRangeOf(held.prediction);
+  return held === undefined || good === null
+    ? null
+    : { setup: held.mark, range: rangeText(language, held.prediction, good) };
+}
+
+/** What a scale that hangs upside down shows less, where its zero was set another way. */
+function turnedFacts(setups: readonly SetupSheet[]) {
+  for (const { scale } of setups)
+    if (scale?.hangs === 'upside down' && scale.showsLess >= scale.graduations.step / 2)
+      return { scale: scale.label, shift: { si: scale.showsLess, dimension: 'force' } as const };
+  return null;
+}
+
+/** Which is the easiest of those that are felt. */
+function easierFacts(setups: readonly SetupSheet[]) {
+  const felt = setups.flatMap(({ mark, prediction }) =>
+    prediction.outcome.kind === 'ease' ? [{ mark, order: prediction.outcome.order }] : [],
+  );
+  const first = felt.filter(({ order }) => order === 1).map(({ mark }) => mark);
+  return felt.length < 2 || first.length === felt.length ? null : { setups: first };
+}

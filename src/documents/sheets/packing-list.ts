@@ -1,0 +1,121 @@
+import type { KitPart } from '../../core/kit/kit.ts';
+import { quantityText } from '../printing/quantity-text.ts';
+import { type Language, languagePack } from '../sentences/language.ts';
+import type { Block, Cell } from './block.ts';
+import { boxOf, massOfPart, partText } from './kit-parts.ts';
+import { kitSheet } from './kit-sheet.ts';
+import type { PaperJob, SheetKind } from './paper-job.ts';
+import { type Say, sayIn } from './say.ts';
+
+/** What lies in which box and what it weighs, to be ticked when it goes out and when it comes in. */
+export const packingList: SheetKind = {
+  name: 'packing',
+  of: 'kit',
+  build: (job) => {
+    const { kit } = job.prepared;
+    const language = job.languages.key;
+    const say = sayIn(language);
+    if (kit === null) return [];
+    const boxes = boxesOf(kit.parts);
+    return [
+      kitSheet(job, language, {
+        name: 'packing-list',
+        title: say('sheet.packing'),
+        blocks: [
+          {
+            block: 'title',
+            text: say('sheet.packing'),
+            about: say('sheet.packing.about'),
+            facts: [
+              [say('page.kit'), kit.name],
+              [say('sheet.serial'), kit.serial],
+              [say('sheet.packing.parts'), String(kit.parts.length)],
+              [say('sheet.packing.whole'), totalText(language, kit.parts)],
+            ],
+          },
+          ...boxes.flatMap((box) => boxBlocks(language, box)),
+          ...papers(job, say),
+        ],
+      }),
+    ];
+  },
+};
+
+interface Box {
+  readonly name: string | null;
+  readonly parts: readonly KitPart[];
+}
+
+/** Boxes in the order in which the kit names them; parts that no box is named for come last. */
+function boxesOf(parts: readonly KitPart[]): readonly Box[] {
+  const names = [...new Set(parts.map(boxOf))].sort((a, b) => Number(a === null) - Number(b === null));
+  return names.map((name) => ({ name, parts: parts.filter((part) => boxOf(part) === name) }));
+}
+
+function boxBlocks(language: Language, { name, parts }: Box): readonly Block[] {
+  const say = sayIn(language);
+  const heading = name === null ? say('sheet.packing.no-box') : say('sheet.box', { box: name });
+  const tick = (key: string): Cell => ({ tick: say(key) });
+  const rows = parts.map((part): readonly Cell[] => [
+    tick('sheet.packing.out'),
+    tick('sheet.packing.in'),
+    { text: part.mark, strong: true, ...(part.isSpare ? { note: say('sheet.spare') } : {}) },
+    { text: partText(language, part), ...(part.note === null ? {} : { note: part.note }) },
+    massText(language, part),
+  ]);
+  return [
+    { block: 'heading', level: 2, text: heading },
+    {
+      block: 'table',
+      head: ['out', 'in', 'mark', 'what', 'mass'].map((key) => say(`sheet.packing.${key}`)),
+      rows: [
+        ...rows,
+        [
+          '',
+          '',
+          '',
+          { text: say('sheet.packing.total'), strong: true },
+          { text: totalText(language, parts), strong: true },
+        ],
+      ],
+      widths: [0, 0, 2, 5, 3],
+      align: ['center', 'center', 'left', 'left', 'right'],
+      size: 'small',
+    },
+  ];
+}
+
+function massText(language: Language, part: KitPart): string {
+  const mass = massOfPart(part);
+  if (mass === null) return sayIn(language)('sheet.packing.no-mass');
+  return quantityText({ si: mass.value, dimension: 'mass' }, languagePack(language).decimal);
+}
+
+/** What is known to be in it, and how many parts nobody has weighed. */
+function totalText(language: Language, parts: readonly KitPart[]): string {
+  const say = sayIn(language);
+  const masses = parts.flatMap((part) => massOfPart(part)?.value ?? []);
+  const unknown = parts.length - masses.length;
+  const si = masses.reduce((sum, mass) => sum + mass, 0);
+  const mass = quantityText({ si, dimension: 'mass' }, languagePack(language).decimal);
+  if (masses.length === 0) return say('sheet.packing.none-weighed');
+  return unknown === 0 ? mass : say('sheet.packing.and-unweighed', { mass, count: unknown });
+}
+
+/** The laminated paper belongs to the kit as well. */
+function papers({ sheet: { tables } }: PaperJob, say: Say): readonly Block[] {
+  return [
+    {
+      block: 'together',
+      blocks: [
+        { block: 'heading', level: 2, text: say('sheet.packing.papers') },
+        {
+          block: 'ticks',
+          items: ['cards', 'signs', 'tags'].map((key) =>
+            say(`sheet.packing.${key}`, { tables: tables.map(({ mark }) => mark) }),
+          ),
+        },
+      ],
+    },
+  ];
+}

@@ -1,0 +1,53 @@
+import type { KitPart } from '../../core/kit/kit.ts';
+import type { Language } from '../sentences/language.ts';
+import type { Block } from './block.ts';
+import { boxOf, fitsText, kindName, type Playing, playingOf, sizesOf } from './kit-parts.ts';
+import { kitSheet } from './kit-sheet.ts';
+import type { SheetKind } from './paper-job.ts';
+import { sayIn } from './say.ts';
+
+/** Three tags across either paper, millimetres. */
+const TAG = { width: 60, height: 34 };
+
+/** A tag for every part: its mark, what it is, what it fits, which role it plays and where it lives. */
+export const partLabels: SheetKind = {
+  name: 'labels',
+  of: 'kit',
+  build: (job) => {
+    const { kit } = job.prepared;
+    const language = job.languages.key;
+    const say = sayIn(language);
+    if (kit === null) return [];
+    const playing = playingOf(job);
+    const tags = kit.parts.map((part) => label(language, part, playing.get(part.mark) ?? []));
+    return [
+      kitSheet(job, language, {
+        name: 'part-labels',
+        title: say('sheet.labels'),
+        blocks: [
+          { block: 'title', text: say('sheet.labels'), about: say('sheet.labels.about'), facts: [] },
+          { block: 'tags', ...TAG, tags },
+        ],
+      }),
+    ];
+  },
+};
+
+function label(language: Language, part: KitPart, playing: readonly Playing[]): readonly Block[] {
+  const say = sayIn(language);
+  const sizes = sizesOf(language, part);
+  const box = boxOf(part);
+  const what = [kindName(language, part.kind), ...sizes].join(', ');
+  const roles = playing.map(({ table, role }) => say('sheet.labels.plays', { table, role }));
+  const lines = [
+    fitsText(language, part),
+    ...(roles.length === 0 ? [] : [roles.join('; ')]),
+    ...(part.isSpare ? [say('sheet.spare')] : []),
+    ...(box === null ? [] : [say('sheet.box', { box })]),
+  ];
+  return [
+    { block: 'text', text: part.mark, tone: 'headline' },
+    { block: 'text', text: what },
+    ...lines.map((text): Block => ({ block: 'text', text, tone: 'small' })),
+  ];
+}

@@ -1,0 +1,251 @@
+import type { Caution } from '../../core/description/step.ts';
+import type { KitPart } from '../../core/kit/kit.ts';
+import type { PreparedTable } from '../../core/prepare.ts';
+import type { FigureSheet, SetupSheet, TableSheet } from '../pages/sheet.ts';
+import { trimmed } from '../printing/quantity-text.ts';
+import { markText, unitLabel } from '../printing/reading-text.ts';
+import { type Language, languagePack } from '../sentences/language.ts';
+import { hasSentence } from '../sentences/sentence.ts';
+import { machineName } from '../text/explain-text.ts';
+import type { Block, SheetOfPaper } from './block.ts';
+import { type Changes, cardActions, changesFrom } from './card-actions.ts';
+import { atRest, drawingFigure } from './drawing-figure.ts';
+import { fileWords } from './file-words.ts';
+import { partsOfSetup, partText } from './kit-parts.ts';
+import { kitSheet, paperWidth } from './kit-sheet.ts';
+import { moreToFindKey } from './more-to-find-key.ts';
+import type { PaperJob, SheetKind } from './paper-job.ts';
+import { type Say, sayIn } from './say.ts';
+
+/**
+ * A card for each table that a stranger can follow: what it is, drawings to scale, what is done, what to
+ * take care of, how it is put back. It never says what will be read; the setups for groups that wait have
+ * their key on a sheet of its own.
+ */
+export const tableCards: SheetKind = {
+  name: 'cards',
+  of: 'kit',
+  build: (job) => {
+    const words = fileWords(job.sheet.tables.map(({ mark }) => mark));
+    const cards = job.sheet.tables.flatMap((table, n): readonly SheetOfPaper[] => {
+      const prepared = job.prepared.tables[n];
+      return prepared === undefined || table.setups.length === 0
+        ? []
+        : [tableCard(job, table, prepared, `card-${words[n]}`)];
+    });
+    return [...cards, ...moreToFindKey(job)];
+  },
+};
+
+/** Everything of one card that its pieces need. */
+interface Card {
+  readonly job: PaperJob;
+  readonly language: Language;
+  readonly say: Say;
+  readonly table: TableSheet;
+  /** Parts by setup. */
+  readonly parts: ReadonlyMap<string, readonly KitPart[]>;
+  /** Room for a drawing, in millimetres. */
+  readonly width: number;
+  readonly height: number;
+}
+
+/** Shares of drawing and words, and the gap between them in millimetres. */
+const SHARES = [57, 43] as const;
+const GAP = 5;
+/** Height of a drawing by how many setups share the two sides. */
+const HEIGHTS = [84, 84, 72, 60, 54] as const;
+const LEAST_HEIGHT = 48;
+
+function tableCard(job: PaperJob, table: TableSheet, prepared: PreparedTable, name: string): SheetOfPaper {
+  const language = job.languages.cards;
+  const say = sayIn(language);
+  const card: Card = {
+    job,
+    language,
+    say,
+    table,
+    parts: new Map(table.setups.map(({ mark }) => [mark, partsOfSetup(job, table.mark, mark)])),
+    width: ((paperWidth(job.paper) - GAP) * SHARES[0]) / 100,
+    height: HEIGHTS[table.setups.length - 1] ?? LEAST_HEIGHT,
+  };
+  const isExtra = (setup: SetupSheet): boolean =>
+    prepared.setups.find((each) => each.setup.mark === setup.mark)?.isExtra === true;
+  return kitSheet(job, language, {
+    name,
+    title: `${say('page.table', { mark: table.mark })}: ${table.title}`,
+    size: 'large',
+    blocks: [
+      {
+        block: 'title',
+        mark: [say('sheet.table'), table.mark],
+        text: table.title,
+        about: say(`${table.machine}.about`),
+        facts: [[say('page.machine'), machineName(language, table.machine)]],
+      },
+      { block: 'columns', shares: [1, 1], columns: [needs(card), care(card)] },
+      ...setupBlocks(card, isExtra),
+      startBlocks(card, prepared),
+    ],
+  });
+}
+
+/** What lies on the table when it is complete. */
+function needs({ say, language, parts }: Card): readonly Block[] {
+  const all = [...new Set([...parts.values()].flat())];
+  return [
+    { block: 'heading', level: 2, text: say('sheet.card.needs') },
+    {
+      block: 'list',
+      items: all.map((part) => say('sheet.card.part', { mark: part.mark, what: partText(language, part) })),
+    },
+  ];
+}
+
+/** Each caution once, in a pupil's words where there are some, and where the scales end. */
+function care(card: Card): readonly Block[] {
+  const { say, language, table } = card;
+  const cautions = new Map<string, Caution>();
+  for (const caution of table.setups.flatMap((setup) => setup.cautions)) cautions.set(caution.key, caution);
+  const items = [...cautions.values()].map(({ key, facts }) =>
+    hasSentence(language, `${key}.pupil`) ? say(`${key}.pupil`, facts) : say(key, facts),
+  );
+  const ends = new Set(table.setups.flatMap(({ scale }) => (scale === null ? [] : [endText(card, scale)])));
+  const all = [...items, ...ends];
+  return all.length === 0 ? [] : [{ block: 'care', word: say('page.cautions'), items: all }];
+}
+
+function endText({ say, language }: Card, scale: NonNullable<SetupSheet['scale']>): string {
+  const { decimal } = languagePack(language);
+  const { graduations, range, label } = scale;
+  const end = `${trimmed(markText(graduations, range, decimal))} ${unitLabel(graduations.unit)}`;
+  return say('sheet.card.scale-ends', { scale: label, range: end });
+}
+
+/** The setups in their order; those for groups that wait come last, under their own heading. */
+function setupBlocks(card: Card, isExtra: (setup: SetupSheet) => boolean): readonly Block[] {
+  const { say, table, language } = card;
+  const usual = table.setups.filter((setup) => !isExtra(setup));
+  const extra = table.setups.filter(isExtra);
+  const told: { mark: string; actions: readonly string[] }[] = [];
+  const blocks = [...usual, ...extra].map((setup): Block => {
+    const actions = cardActions(language, { setup, ownParts: ownPartsOf(card, setup) });
+    const changes = changesFrom(told, actions);
+    if (changes === null) told.push({ mark: setup.mark, actions });
+    const isFirstExtra = setup === extra[0];
+    return {
+      block: 'together',
+      blocks: [
+        ...(isFirstExtra ? moreHead(say) : []),
+        {
+          block: 'heading',
+          level: isFirstExtra || isExtra(setup) ? 3 : 2,
+          text: say('page.setup', { mark: setup.mark }),
+        },
+        {
+          block: 'columns',
+          shares: SHARES,
+          columns: [figures(card, setup, changes), doing(card, setup, actions, changes)],
+        },
+      ],
+    };
+  });
+  return blocks;
+}
+
+const moreHead = (say: Say): readonly Block[] => [
+  { block: 'heading', level: 2, text: say('sheet.card.more') },
+  { block: 'text', text: say('sheet.card.more.about') },
+];
+
+/** Parts of this setup that not every setup of the table uses. */
+function ownPartsOf({ parts }: Card, { mark }: SetupSheet): readonly KitPart[] {
+  const all = [...parts.values()];
+  return (parts.get(mark) ?? []).filter((part) => !all.every((each) => each.includes(part)));
+}
+
+/** Numbered steps; or only those that differ from a setup that stands on the card already. */
+function doing(
+  { say }: Card,
+  setup: SetupSheet,
+  actions: readonly string[],
+  changes: Changes | null,
+): readonly Block[] {
+  const compare: readonly Block[] =
+    setup.partner === null
+      ? []
+      : [{ block: 'text', text: say('page.compare', { partner: setup.partner }), tone: 'strong' }];
+  if (changes === null) return [{ block: 'steps', items: actions }, ...compare];
+  const { like } = changes;
+  if (changes.changes.length === 0)
+    return [{ block: 'text', text: say('sheet.card.again', { like }) }, ...compare];
+  return [
+    { block: 'text', text: say('sheet.card.like', { like }) },
+    {
+      block: 'steps',
+      items: changes.changes.map(({ text }) => text),
+      numbers: changes.changes.map(({ number }) => number),
+    },
+    ...compare,
+  ];
+}
+
+/** The pictures of a setup; where only a change is told, those that stand on the card already are left out. */
+function figures(card: Card, setup: SetupSheet, changes: Changes | null): readonly Block[] {
+  const { say, language, table, width, height } = card;
+  const before =
+    changes === null ? [] : (table.setups.find(({ mark }) => mark === changes.like)?.figures ?? []);
+  const shown = setup.figures.filter((figure) => !before.some((other) => isSame(figure, other)));
+  return (shown.length === 0 ? setup.figures : shown).flatMap(({ title, drawing }): readonly Block[] => {
+    const named = title === null ? machineName(language, table.machine) : say(title.key, title.facts);
+    const what = `${say('page.setup', { mark: setup.mark })}: ${named}`;
+    const { load, scale } = setup;
+    const caption = title === null ? {} : { caption: named };
+    return [{ ...drawingFigure(language, { what, drawing, load, scale, width, height }), ...caption }];
+  });
+}
+
+/** Whether two pictures are alike, whatever the strength of the pull. */
+function isSame(a: FigureSheet, b: FigureSheet): boolean {
+  const plain = ({ title, drawing }: FigureSheet): string =>
+    JSON.stringify([title, drawing], (key, value) => (key === 'newtons' ? 0 : value));
+  return plain(a) === plain(b);
+}
+
+/** How the table looks before and after: the first setup without hand and load, and three ticks. */
+function startBlocks(card: Card, prepared: PreparedTable): Block {
+  const { say, language, table, width } = card;
+  const [first] = prepared.setups;
+  const [figure] = table.setups[0]?.figures ?? [];
+  const steps = first === undefined ? [] : first.setup.machine.reset(first.setup.station);
+  const picture: readonly Block[] =
+    figure === undefined
+      ? []
+      : [
+          drawingFigure(language, {
+            what: say('sheet.card.start.drawing'),
+            drawing: atRest(figure.drawing),
+            load: null,
+            scale: null,
+            width,
+            height: LEAST_HEIGHT,
+          }),
+        ];
+  return {
+    block: 'together',
+    blocks: [
+      { block: 'heading', level: 2, text: say('sheet.card.start') },
+      {
+        block: 'columns',
+        shares: SHARES,
+        columns: [
+          picture,
+          [
+            { block: 'text', text: say('sheet.card.start.about') },
+            { block: 'ticks', items: steps.map(({ key, facts }) => say(key, facts)) },
+          ],
+        ],
+      },
+    ],
+  };
+}

@@ -1,0 +1,49 @@
+import type { TableSheet } from '../pages/sheet.ts';
+import { machineName } from '../text/explain-text.ts';
+import type { Block, SheetOfPaper } from './block.ts';
+import { drawingFigure, unmeasured } from './drawing-figure.ts';
+import { fileWords } from './file-words.ts';
+import { kitSheet } from './kit-sheet.ts';
+import type { PaperJob, SheetKind } from './paper-job.ts';
+import { sayIn } from './say.ts';
+
+/** Room for the machine across a sheet that lies on its side, millimetres; the name needs the rest. */
+const ROOM = { width: 250, height: 92 };
+
+/** A sign for each table: its number and name are read from the back of the room. */
+export const tableSigns: SheetKind = {
+  name: 'signs',
+  of: 'kit',
+  build: (job) => {
+    const words = fileWords(job.sheet.tables.map(({ mark }) => mark));
+    return job.sheet.tables.map((table, n) => tableSign(job, table, `sign-${words[n]}`));
+  },
+};
+
+function tableSign(job: PaperJob, table: TableSheet, name: string): SheetOfPaper {
+  const language = job.languages.cards;
+  const say = sayIn(language);
+  const machine = machineName(language, table.machine);
+  return kitSheet(job, language, {
+    name,
+    title: `${say('page.table', { mark: table.mark })}: ${table.title}`,
+    size: 'sign',
+    isLandscape: true,
+    blocks: [
+      { block: 'sign', word: say('sheet.table'), mark: table.mark, text: table.title, about: machine },
+      ...picture(job, table, machine),
+    ],
+  });
+}
+
+/** The machine at work, without lengths; of several pictures the first shows which table it is. */
+function picture(job: PaperJob, table: TableSheet, what: string): readonly Block[] {
+  const [setup] = table.setups;
+  const [figure] = setup?.figures ?? [];
+  if (setup === undefined || figure === undefined) return [];
+  const { load, scale } = setup;
+  const drawing = unmeasured(figure.drawing);
+  return [
+    { ...drawingFigure(job.languages.cards, { what, drawing, load, scale, ...ROOM }), isCentred: true },
+  ];
+}

@@ -1,0 +1,111 @@
+import { expect, test } from 'vitest';
+import { demoPrepared, paperJob, rowsOf, wordsOf } from '../../../test/documents/demo-prepared.ts';
+import { isNotDefined } from '../../core/description/not-defined.ts';
+import { teachersGuide } from './teachers-guide.ts';
+
+const prepared = demoPrepared();
+const job = paperJob(prepared);
+const [guide, hazards] = teachersGuide.build(job);
+if (guide === undefined || hazards === undefined) throw new Error('no guide');
+const words = wordsOf(guide);
+const text = words.join('\n');
+
+test('the night before takes twenty minutes and no more', () => {
+  const minutes = words.flatMap((line) =>
+    [...line.matchAll(/^(\d+) minutes/g)].map((match) => Number(match[1])),
+  );
+  expect(minutes.length).toBeGreaterThan(3);
+  expect(minutes.reduce((sum, each) => sum + each, 0)).toBe(20);
+});
+
+test('the dry run is a trial reading with its good range', () => {
+  expect(text).toContain('build table 1, setup L2, from its card. Pull and read. Good is 4.0 to 4.7 N.');
+});
+
+test('copies follow the groups and the adults of the visit', () => {
+  const copies = (sheet: string) => rowsOf(guide).find(([first]) => first === sheet)?.[1];
+  expect(copies('Data charts')).toBe('6');
+  expect(copies('Answer key')).toBe('3');
+  expect(copies('Arrival check')).toBe('1');
+});
+
+test('tables with cords are built last, whatever their number', () => {
+  const order = rowsOf(guide).filter(
+    ([first, second]) => /^\d$/.test(first ?? '') && second?.startsWith('Table'),
+  );
+  expect(order).toHaveLength(7);
+  expect(order.at(-1)?.[1]).toMatch(/^Table 6: The thole and the chock/);
+});
+
+test("every table has its pairs with both figures, and answers in this kit's numbers", () => {
+  expect(words).toContain('L1 against L2: a longer arm asks for less. Expect 2.2 N and 4.4 N.');
+  const book = rowsOf(guide).filter(([asks]) => asks === 'Why is it not the number in the book?');
+  expect(book.length).toBe(5);
+  expect(book[0]?.[1]).toMatch(/^At L1 the book says 2\.45 N \(250 g\), and here we expect 2\.2 N\. The bar/);
+});
+
+test('what the kit can not show is said with the number that shows it', () => {
+  expect(text).toContain('G1: it hardly beats bare hands. The force on the faces is 1.1 times the push');
+  expect(text).toMatch(
+    /G2: this wedge asks for more than it gives \(a push of 8\.42 N for a side force of 7\.54 N\)\./,
+  );
+  expect(text).toMatch(/S3: not one exact number, for the friction of wood on wood is not known well/);
+});
+
+test('the six names stand in one table, with the tables of the day', () => {
+  const six = rowsOf(guide).filter(([name]) =>
+    ['Lever', 'Wheel and axle', 'Pulley', 'Inclined plane', 'Wedge', 'Screw'].includes(name ?? ''),
+  );
+  expect(six.map(([name, , , , here]) => `${name}: ${here}`)).toEqual([
+    'Lever: table 1',
+    'Wheel and axle: table 4',
+    'Pulley: table 3',
+    'Inclined plane: table 2',
+    'Wedge: table 6',
+    'Screw: table 5',
+  ]);
+});
+
+test('the work of every row closes to its last digit', () => {
+  const rows = rowsOf(guide).filter((row) => row.length === 6 && /^\d+\.\d{3}$/.test(row[1] ?? ''));
+  const raised = job.sheet.tables
+    .flatMap(({ setups }) => setups)
+    .filter(({ prediction }) => prediction.watched === 'pull' && prediction.way === 'raise');
+  expect(rows.map(([mark]) => mark)).toEqual(raised.map(({ mark }) => mark));
+  for (const [, hand, others, load, raised, rubbing] of rows.map((row) => row.map(Number)))
+    expect(
+      Math.abs((hand ?? 0) + (others ?? 0) - (load ?? 0) - (raised ?? 0) - (rubbing ?? 0)),
+    ).toBeLessThanOrEqual(0.0025);
+});
+
+test('the answer to "does it save work" is no, with the account of the setup that loses most', () => {
+  const answer = words[words.indexOf('Does it save work?') + 1] ?? '';
+  expect(answer).toMatch(/^No\. At S3 /);
+  const s3 = job.sheet.tables.flatMap(({ setups }) => setups).find(({ mark }) => mark === 'S3');
+  const account = s3?.prediction.account;
+  if (account === undefined || isNotDefined(account)) throw new Error('no account');
+  const loss = account.taken.filter(({ by }) => by === 'loss').reduce((sum, { joules }) => sum + joules, 0);
+  expect(answer).toContain(`${loss.toFixed(3)} J go into rubbing`);
+});
+
+test('the pair that is praised differs in the machine and not in its load', () => {
+  const answer = words[words.indexOf('Which two setups show it best?') + 1] ?? '';
+  expect(answer).toMatch(/^S1 and S3: about 0\.60 N against 1\.65 N/);
+});
+
+test('the hazard sheet has glasses, cords, latex and an adult at the wedge, and a line to sign', () => {
+  const row = (table: string) => rowsOf(hazards).find(([first]) => first?.startsWith(table));
+  expect(row('Table 6:')).toEqual(['Table 6: The thole and the chock', 'yes', 'yes', '–', '–', 'ask', 'yes']);
+  expect(row('Table 4:')?.[3]).toBe('1.5 kg');
+  const lines = wordsOf(hazards);
+  expect(lines.join('\n')).toMatch(/Local rules and the person in charge of the room come first/);
+  expect(lines).toContain('Signed, in charge of the room');
+});
+
+test('without a visit the guide says "one a group" and has no size in its head', () => {
+  const alone = paperJob({ ...prepared, visit: null });
+  const [plain] = teachersGuide.build({ ...alone, sheet: { ...alone.sheet, visit: null } });
+  const lines = plain === undefined ? [] : wordsOf(plain);
+  expect(lines.join('\n')).toContain('one a group');
+  expect(lines.join('\n')).not.toMatch(/^(Pupils|Groups|Date): /m);
+});
