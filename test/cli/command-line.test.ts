@@ -90,7 +90,7 @@ describe('a command line that can not be understood ends with code 2, nothing on
 
   it('says how the command is called', () => {
     expect(at('key', '--jsn').err).toContain(
-      '\nusage: handspike key [VISIT | KIT ACTIVITY] [--json | --csv]\n',
+      '\nusage: handspike key [VISIT | KIT ACTIVITY] [--json | --csv] [--language en|es]\n',
     );
   });
 

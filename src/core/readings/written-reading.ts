@@ -53,6 +53,7 @@ export const travelUnits: readonly ReadingUnit[] = [
 
 export const turnUnits: readonly ReadingUnit[] = [{ name: 'turns', dimension: 'ratio', si: 1 }];
 
+/** What groups write, in English and in Spanish: the page that they read may be in either. */
 const WORDS: Readonly<Record<string, string>> = {
   n: 'newtons',
   newton: 'newtons',
@@ -80,10 +81,22 @@ const WORDS: Readonly<Record<string, string>> = {
   m: 'metres',
   turn: 'turns',
   turns: 'turns',
+  newtones: 'newtons',
+  gramo: 'grams',
+  gramos: 'grams',
+  kilogramos: 'kilograms',
+  onza: 'ounces',
+  onzas: 'ounces',
+  libras: 'pounds',
+  pulgada: 'inches',
+  pulgadas: 'inches',
+  vuelta: 'turns',
+  vueltas: 'turns',
 };
 
-const STOP_WORDS = /^(stop|at the stop|on (its|the) stop|0 at the stop)$/i;
-const OFF_WORDS = /^(off|off the scale|past the (end|last mark)|too (much|far))$/i;
+const STOP_WORDS = /^(stop|at the stop|on (its|the) stop|0 at the stop|tope|en (su|el) tope|0 en el tope)$/i;
+const OFF_WORDS =
+  /^(off|off the scale|past the (end|last mark)|too (much|far)|fuera|fuera de la escala|demasiado)$/i;
 /** A decimal number, or a number with a fraction as inches and ounces have it: `7/16`, `14 1/2`. */
 const NUMBER = /^([-−]?(?:\d+(?:[.,]\d+)?|[.,]\d+))\s*([a-zA-Z]*)$/;
 const FRACTION = /^(?:(\d+)\s+)?(\d+)\s*\/\s*([1-9]\d*)\s*([a-zA-Z]*)$/;
@@ -93,6 +106,8 @@ const FRACTION = /^(?:(\d+)\s+)?(\d+)\s*\/\s*([1-9]\d*)\s*([a-zA-Z]*)$/;
  *
  * @example readWritten('2,4 N', ['force']).number // => 2.4
  * @example readWritten('14 1/2 oz', ['force']).number // => 14.5
+ * @example readWritten('3,5 vueltas', ['ratio']).number // => 3.5
+ * @example readWritten('en el tope', ['force']).kind // => 'at the stop'
  */
 export function readWritten(written: string, dimensions: readonly Dimension[]): Meaning {
   const text = written.trim();

@@ -1,5 +1,4 @@
 import type { Drawing, Point, Shape } from '../../core/description/drawing.ts';
-import { quantityText } from '../printing/quantity-text.ts';
 import type { Language } from '../sentences/language.ts';
 import { factText, sentence } from '../sentences/sentence.ts';
 
@@ -11,11 +10,11 @@ export interface DrawnLoad {
 }
 
 /** What stands on the block: what the machine itself knows of its mass comes first. */
-export function loadText(load: DrawnLoad | null, known: number | undefined): string {
+export function loadText(language: Language, load: DrawnLoad | null, known: number | undefined): string {
   const mass = known ?? load?.mass ?? null;
-  if (mass !== null) return quantityText({ si: mass, dimension: 'mass' });
+  if (mass !== null) return factText(language, { si: mass, dimension: 'mass' });
   if (load === null || load.weight === null) return '';
-  return quantityText({ si: load.weight, dimension: 'force' });
+  return factText(language, { si: load.weight, dimension: 'force' });
 }
 
 export interface Described {
@@ -56,7 +55,7 @@ function bodiesText(drawing: Drawing, language: Language): string {
 function shapeText(shape: Shape, origin: Point | null, { language, load }: Described): readonly string[] {
   switch (shape.shape) {
     case 'load': {
-      const written = loadText(load, shape.mass);
+      const written = loadText(language, load, shape.mass);
       const name = load?.label ?? sentence(language, 'drawing.load');
       const weighed = written === '' ? name : `${name} (${written})`;
       return [

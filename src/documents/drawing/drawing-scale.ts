@@ -1,3 +1,6 @@
+import { type DecimalMark, decimalText } from '../../core/quantities/print-quantity.ts';
+import { trimmed } from '../printing/quantity-text.ts';
+
 /**
  * Scales of a drawing: one unit on paper for so many in the world. 1, 2, 5 and their tens are those
  * of ISO 5455; 2.5, 4, 6, 8, 12 and 15 stand between them where an apparatus would else come out too small (common
@@ -12,9 +15,10 @@ export const DRAWING_SCALES = [
  *
  * @example scaleText(4) // => '1 : 4'
  * @example scaleText(0.5) // => '2 : 1'
+ * @example scaleText(2.5, 'comma') // => '1 : 2,5'
  */
-export const scaleText = (reduction: number): string =>
-  reduction < 1 ? `${Math.round(1 / reduction)} : 1` : `1 : ${reduction}`;
+export const scaleText = (reduction: number, mark: DecimalMark = 'point'): string =>
+  reduction < 1 ? `${Math.round(1 / reduction)} : 1` : `1 : ${trimmed(decimalText(reduction, 1, mark))}`;
 
 /**
  * A round length in metres for the scale bar, about so many millimetres long on paper.

@@ -1,6 +1,6 @@
 import type { Drawing, Point, Shape } from '../../core/description/drawing.ts';
-import { quantityText } from '../printing/quantity-text.ts';
-import { sentence } from '../sentences/sentence.ts';
+import { languagePack } from '../sentences/language.ts';
+import { factText, sentence } from '../sentences/sentence.ts';
 import { bodyInk, type Hole, holeInk, holeNumbers, wheelInk } from './bodies.ts';
 import { type DrawnLoad, describeDrawing, loadText } from './describe-drawing.ts';
 import type { Measure } from './dimension-rows.ts';
@@ -20,6 +20,8 @@ export interface DrawingOptions extends EffortOptions {
   readonly width: number;
   readonly height: number;
   readonly load: DrawnLoad | null;
+  /** Drawn no larger than one to so many: pictures that are compared bear one scale. */
+  readonly leastReduction?: number;
 }
 
 const MARGIN = 2;
@@ -38,10 +40,17 @@ export function paintDrawing(drawing: Drawing, options: DrawingOptions): string 
     name: what,
     title: isSketch
       ? sentence(language, 'drawing.title.sketch', { what })
-      : sentence(language, 'drawing.title', { what, scale: scaleText(reduction) }),
+      : sentence(language, 'drawing.title', {
+          what,
+          scale: scaleText(reduction, languagePack(options.language).decimal),
+        }),
     description: describeDrawing(drawing, options),
   });
 }
+
+/** The scale that a drawing would be given: one to so many. */
+export const reductionOf = (drawing: Drawing, options: DrawingOptions): number =>
+  fittingInk(drawing, options).reduction;
 
 /** Smaller than this on paper, in millimetres, an apparatus can't be told from its signs. */
 const LEAST_APPARATUS = 30;
@@ -56,13 +65,16 @@ function fittingInk(
 ): { readonly ink: Ink; readonly reduction: number } {
   const room = { width: options.width - 2 * MARGIN, height: options.height - 2 * MARGIN - 9 };
   const size = apparatusSize(drawing);
-  const tried = DRAWING_SCALES.filter((reduction) => (size * 1000) / reduction >= LEAST_APPARATUS).map(
-    (reduction) => {
-      const ink = drawingInk(drawing, reduction, options);
-      const { left, top, right, bottom } = ink.box;
-      return { ink, reduction, width: right - left, height: bottom - top };
-    },
-  );
+  const { leastReduction = 0 } = options;
+  const tried = DRAWING_SCALES.filter(
+    (reduction) =>
+      reduction === leastReduction ||
+      (reduction > leastReduction && (size * 1000) / reduction >= LEAST_APPARATUS),
+  ).map((reduction) => {
+    const ink = drawingInk(drawing, reduction, options);
+    const { left, top, right, bottom } = ink.box;
+    return { ink, reduction, width: right - left, height: bottom - top };
+  });
   const fitting = tried.find((each) => each.width <= room.width && each.height <= room.height);
   const smallest = tried.at(-1) ?? { ink: drawingInk(drawing, 1, options), reduction: 1 };
   return fitting ?? smallest;
@@ -108,7 +120,7 @@ function drawingInk(drawing: Drawing, reduction: number, options: DrawingOptions
         from: on(shape.from),
         to: on(shape.to),
         row: shape.offset,
-        text: quantityText({ si: shape.metres, dimension: 'length' }),
+        text: factText(options.language, { si: shape.metres, dimension: 'length' }),
       });
     else if (shape.shape === 'label')
       lettering.push(
@@ -145,7 +157,7 @@ function labelText(
   { language, load }: DrawingOptions,
 ): string {
   if (!isOfLoad({ key }) || load === null) return sentence(language, key, facts);
-  const written = loadText(load, undefined);
+  const written = loadText(language, load, undefined);
   return written === '' ? load.label : written;
 }
 
@@ -178,7 +190,7 @@ function shapeInk(
       return loadInk(
         on(shape.hook),
         load?.label ?? sentence(language, 'drawing.load'),
-        loadText(load, shape.mass),
+        loadText(language, load, shape.mass),
       );
     }
     case 'link':
@@ -191,7 +203,7 @@ function shapeInk(
         -shape.from,
         -shape.to,
         Math.max(8, shape.radius * perMetre),
-        quantityText({ si: Math.abs(shape.to - shape.from), dimension: 'angle' }),
+        factText(options.language, { si: Math.abs(shape.to - shape.from), dimension: 'angle' }),
       );
   }
 }
@@ -248,6 +260,6 @@ function scaleBar(box: Box, reduction: number, options: DrawingOptions): Ink {
       n % 2 === 0 ? 'solid' : 'none',
     );
   });
-  const text = `${quantityText({ si: length, dimension: 'length' })} · ${sentence(options.language, 'drawing.scale', { scale: scaleText(reduction) })}`;
+  const text = `${factText(options.language, { si: length, dimension: 'length' })} · ${sentence(options.language, 'drawing.scale', { scale: scaleText(reduction, languagePack(options.language).decimal) })}`;
   return together([...bars, words([left + long + 2, y], text, { size: 'small', anchor: 'start' })]);
 }

@@ -1,7 +1,7 @@
 import { trimmed } from '../printing/quantity-text.ts';
 import { markText, unitLabel } from '../printing/reading-text.ts';
 import { hangInstruction, zeroInstruction } from '../sentences/hang-words.ts';
-import type { Language } from '../sentences/language.ts';
+import { type Language, languagePack } from '../sentences/language.ts';
 import { sentence } from '../sentences/sentence.ts';
 import type { ScaleSheet, SetupSheet } from './sheet.ts';
 
@@ -14,16 +14,17 @@ export function readingLines(language: Language, { scale, prediction }: SetupShe
       : [
           hangInstruction(language, scale.hangs),
           zeroInstruction(language, scale.hangs, scale.zeroed),
-          sentence(language, 'page.scale-ends', { range: rangeWords(scale) }),
+          sentence(language, 'page.scale-ends', { range: rangeWords(language, scale) }),
         ];
   return [...held, sentence(language, `way.${prediction.way}.instruction`)];
 }
 
-const rangeWords = (scale: ScaleSheet): string =>
-  `${scaleEnds(scale)[1]} ${unitLabel(scale.graduations.unit)}`;
+const rangeWords = (language: Language, scale: ScaleSheet): string =>
+  `${scaleEnds(language, scale)[1]} ${unitLabel(scale.graduations.unit)}`;
 
 /** The first and the last number that stand on a scale, without its unit. */
-export const scaleEnds = (scale: ScaleSheet): readonly [string, string] => {
-  const end = (si: number) => trimmed(markText(scale.graduations, si));
+export const scaleEnds = (language: Language, scale: ScaleSheet): readonly [string, string] => {
+  const { decimal } = languagePack(language);
+  const end = (si: number) => trimmed(markText(scale.graduations, si, decimal));
   return [end(scale.stop), end(scale.range)];
 };

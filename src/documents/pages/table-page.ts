@@ -102,7 +102,7 @@ function figureOf(language: Language, table: TableSheet, setup: SetupSheet): str
       width: DRAWING_ROOM.width,
       height: setup.figures.length > 2 ? STAGE_HEIGHT : DRAWING_ROOM.height,
       load: setup.load,
-      scaleEnds: setup.scale === null ? null : scaleEnds(setup.scale),
+      scaleEnds: setup.scale === null ? null : scaleEnds(language, setup.scale),
     });
     return title === null ? picture : `<h3>${escapeText(named)}</h3>${picture}`;
   });
