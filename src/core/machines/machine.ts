@@ -76,6 +76,8 @@ export interface Machine<S extends Station = Station> {
   readonly drawing: (station: S, at: At) => Drawing;
   /** Where one picture can't show it: several, each drawn to its own scale. */
   readonly figures?: (station: S, at: At) => readonly Figure[];
+  /** What `reset` leaves, picture by picture, where that looks otherwise than the machine at work. */
+  readonly start?: (station: S, at: At) => readonly Drawing[];
   /** What the real machine has and the schoolbook leaves out, as sentence keys with facts, largest first is not needed. */
   readonly differences: (station: S, at: At) => readonly { readonly key: string; readonly facts: Facts }[];
 }

@@ -10,6 +10,8 @@ const ABOVE = 0.02;
 
 export interface DrawnCarriage {
   readonly shapes: readonly Shape[];
+  /** What it carries, with its name. */
+  readonly load: readonly Shape[];
   /** Where the string is tied: middle of the front face. */
   readonly hook: Point;
 }
@@ -49,6 +51,8 @@ export function drawCarriage(ride: Ride, at: At, along: number, angle: number): 
         role: ride.rides === 'wheels' ? 'cart' : 'block',
         outline: box(-half, half, floor, floor + height),
       },
+    ],
+    load: [
       {
         shape: 'body',
         role: 'block',

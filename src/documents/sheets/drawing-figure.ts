@@ -1,6 +1,6 @@
-import type { Drawing } from '../../core/description/drawing.ts';
+import type { Drawing, Point, Shape } from '../../core/description/drawing.ts';
 import type { DrawnLoad } from '../drawing/describe-drawing.ts';
-import { paintDrawing } from '../drawing/paint-drawing.ts';
+import { type DrawingOptions, paintDrawing, reductionOf } from '../drawing/paint-drawing.ts';
 import type { ScaleSheet } from '../pages/sheet.ts';
 import { trimmed } from '../printing/quantity-text.ts';
 import { markText } from '../printing/reading-text.ts';
@@ -18,6 +18,8 @@ export interface Drawn {
   readonly scale: ScaleSheet | null;
   readonly width: number;
   readonly height: number;
+  /** Drawn no larger than one to so many. */
+  readonly leastReduction?: number;
 }
 
 /**
@@ -25,11 +27,19 @@ export interface Drawn {
  * are those that the picture itself carries.
  */
 export function drawingFigure(language: Language, drawn: Drawn): Figure {
-  const { what, drawing, load, scale, width, height } = drawn;
-  const scaleEnds = scale === null ? null : endsOf(language, scale);
-  const svg = paintDrawing(drawing, { language, what, width, height, load, scaleEnds });
+  const svg = paintDrawing(drawn.drawing, optionsOf(language, drawn));
   return { block: 'figure', svg: paperSvg(svg), alt: altOf(svg), width: widthOf(svg) };
 }
+
+/** The scale that a drawing would be given in its room: one to so many. */
+export const reductionIn = (language: Language, drawn: Drawn): number =>
+  reductionOf(drawn.drawing, optionsOf(language, drawn));
+
+const optionsOf = (language: Language, { drawing, scale, ...drawn }: Drawn): DrawingOptions => ({
+  language,
+  scaleEnds: scale === null ? null : endsOf(language, scale),
+  ...drawn,
+});
 
 function endsOf(language: Language, { graduations, stop, range }: ScaleSheet): readonly [string, string] {
   const { decimal } = languagePack(language);
@@ -53,14 +63,23 @@ export const altOf = (svg: string): string =>
     .replaceAll('&amp;', '&');
 
 /** The apparatus before anybody touches it: no load, no scale, no hand, and nothing measured. */
-export const atRest = (drawing: Drawing): Drawing => ({
-  ...drawing,
-  shapes: drawing.shapes.filter(
+export function atRest(drawing: Drawing): Drawing {
+  const pins = drawing.shapes.flatMap((shape) => (shape.shape === 'pivot' ? [shape.at] : []));
+  const left = drawing.shapes.filter(
     (shape) =>
       !['effort', 'load', 'link', 'measure', 'angle'].includes(shape.shape) &&
       !(shape.shape === 'label' && shape.key.endsWith('.load')),
-  ),
-});
+  );
+  return { ...drawing, shapes: left.map((shape) => (shape.shape === 'hole' ? freed(shape, pins) : shape)) };
+}
+
+/** On a bar that turns on a pin, no hole but the pin's own is in use. */
+function freed(hole: Extract<Shape, { shape: 'hole' }>, pins: readonly Point[]): Shape {
+  const [x, y] = hole.centre;
+  const isPinned = pins.some(([px, py]) => Math.hypot(px - x, py - y) <= hole.radius);
+  const { used, ...free } = hole;
+  return used === true && (pins.length === 0 || isPinned) ? hole : free;
+}
 
 /** The machine at work, without a workshop's lengths. */
 export const unmeasured = (drawing: Drawing): Drawing => ({

@@ -1,8 +1,6 @@
 import type { FilledValue } from '../../core/description/fields.ts';
-import { dimensionIn, measuredIn, textIn } from '../../core/description/filled.ts';
 import type { Kit, KitPart } from '../../core/kit/kit.ts';
 import { rolesForCards } from '../../core/prepare-cards.ts';
-import type { Measured } from '../../core/uncertainty/measured.ts';
 import { quantityText } from '../printing/quantity-text.ts';
 import { unitLabel } from '../printing/reading-text.ts';
 import { type Language, languagePack } from '../sentences/language.ts';
@@ -120,11 +118,3 @@ export function partsOfSetup(
 
 const partNamed = (kit: Kit, mark: string | undefined): readonly KitPart[] =>
   kit.parts.filter((part) => part.mark === mark);
-
-/** The box that a part lives in, where the kit names one. */
-export const boxOf = (part: KitPart): string | null => textIn(part.fields, 'box') ?? null;
-
-/** What a part weighs, as a mass. */
-export const massOfPart = (part: KitPart): Measured | null =>
-  measuredIn(part.fields, 'mass') ??
-  (dimensionIn(part.fields, 'of') === 'mass' ? (measuredIn(part.fields, 'of') ?? null) : null);

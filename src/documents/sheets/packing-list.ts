@@ -1,8 +1,9 @@
 import type { KitPart } from '../../core/kit/kit.ts';
+import { massOfPart } from '../../core/kit/mass-of-part.ts';
 import { quantityText } from '../printing/quantity-text.ts';
 import { type Language, languagePack } from '../sentences/language.ts';
 import type { Block, Cell } from './block.ts';
-import { boxOf, massOfPart, partText } from './kit-parts.ts';
+import { partText } from './kit-parts.ts';
 import { kitSheet } from './kit-sheet.ts';
 import type { PaperJob, SheetKind } from './paper-job.ts';
 import { type Say, sayIn } from './say.ts';
@@ -48,8 +49,10 @@ interface Box {
 
 /** Boxes in the order in which the kit names them; parts that no box is named for come last. */
 function boxesOf(parts: readonly KitPart[]): readonly Box[] {
-  const names = [...new Set(parts.map(boxOf))].sort((a, b) => Number(a === null) - Number(b === null));
-  return names.map((name) => ({ name, parts: parts.filter((part) => boxOf(part) === name) }));
+  const names = [...new Set(parts.map(({ box }) => box))].sort(
+    (a, b) => Number(a === null) - Number(b === null),
+  );
+  return names.map((name) => ({ name, parts: parts.filter(({ box }) => box === name) }));
 }
 
 function boxBlocks(language: Language, { name, parts }: Box): readonly Block[] {

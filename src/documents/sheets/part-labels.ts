@@ -1,7 +1,7 @@
 import type { KitPart } from '../../core/kit/kit.ts';
 import type { Language } from '../sentences/language.ts';
 import type { Block } from './block.ts';
-import { boxOf, fitsText, kindName, type Playing, playingOf, sizesOf } from './kit-parts.ts';
+import { fitsText, kindName, type Playing, playingOf, sizesOf } from './kit-parts.ts';
 import { kitSheet } from './kit-sheet.ts';
 import type { SheetKind } from './paper-job.ts';
 import { sayIn } from './say.ts';
@@ -19,7 +19,7 @@ export const partLabels: SheetKind = {
     const say = sayIn(language);
     if (kit === null) return [];
     const playing = playingOf(job);
-    const tags = kit.parts.map((part) => label(language, part, playing.get(part.mark) ?? []));
+    const tags = kit.parts.map((part) => label(language, part, playing.get(part.mark) ?? [], kit.serial));
     return [
       kitSheet(job, language, {
         name: 'part-labels',
@@ -33,17 +33,22 @@ export const partLabels: SheetKind = {
   },
 };
 
-function label(language: Language, part: KitPart, playing: readonly Playing[]): readonly Block[] {
+function label(
+  language: Language,
+  part: KitPart,
+  playing: readonly Playing[],
+  serial: string,
+): readonly Block[] {
   const say = sayIn(language);
   const sizes = sizesOf(language, part);
-  const box = boxOf(part);
   const what = [kindName(language, part.kind), ...sizes].join(', ');
   const roles = playing.map(({ table, role }) => say('sheet.labels.plays', { table, role }));
   const lines = [
     fitsText(language, part),
     ...(roles.length === 0 ? [] : [roles.join('; ')]),
     ...(part.isSpare ? [say('sheet.spare')] : []),
-    ...(box === null ? [] : [say('sheet.box', { box })]),
+    say('sheet.labels.kit', { serial }),
+    ...(part.box === null ? [] : [say('sheet.box', { box: part.box })]),
   ];
   return [
     { block: 'text', text: part.mark, tone: 'headline' },

@@ -1,6 +1,9 @@
+import type { Drawing } from '../../core/description/drawing.ts';
 import type { Caution } from '../../core/description/step.ts';
 import type { KitPart } from '../../core/kit/kit.ts';
+import type { Machine, Station } from '../../core/machines/machine.ts';
 import type { PreparedTable } from '../../core/prepare.ts';
+import { atBest } from '../../core/uncertainty/propagate.ts';
 import type { FigureSheet, SetupSheet, TableSheet } from '../pages/sheet.ts';
 import { trimmed } from '../printing/quantity-text.ts';
 import { markText, unitLabel } from '../printing/reading-text.ts';
@@ -9,7 +12,7 @@ import { hasSentence } from '../sentences/sentence.ts';
 import { machineName } from '../text/explain-text.ts';
 import type { Block, SheetOfPaper } from './block.ts';
 import { type Changes, cardActions, changesFrom } from './card-actions.ts';
-import { atRest, drawingFigure } from './drawing-figure.ts';
+import { atRest, type Drawn, drawingFigure, reductionIn } from './drawing-figure.ts';
 import { fileWords } from './file-words.ts';
 import { partsOfSetup, partText } from './kit-parts.ts';
 import { kitSheet, paperWidth } from './kit-sheet.ts';
@@ -39,7 +42,6 @@ export const tableCards: SheetKind = {
 
 /** Everything of one card that its pieces need. */
 interface Card {
-  readonly job: PaperJob;
   readonly language: Language;
   readonly say: Say;
   readonly table: TableSheet;
@@ -48,10 +50,12 @@ interface Card {
   /** Room for a drawing, in millimetres. */
   readonly width: number;
   readonly height: number;
+  /** The scale of each picture of a setup, by its place: setups that are compared bear one scale. */
+  readonly reductions: readonly number[];
 }
 
 /** Shares of drawing and words, and the gap between them in millimetres. */
-const SHARES = [57, 43] as const;
+const SHARES = [61, 39] as const;
 const GAP = 5;
 /** Height of a drawing by how many setups share the two sides. */
 const HEIGHTS = [84, 84, 72, 60, 54] as const;
@@ -60,8 +64,7 @@ const LEAST_HEIGHT = 48;
 function tableCard(job: PaperJob, table: TableSheet, prepared: PreparedTable, name: string): SheetOfPaper {
   const language = job.languages.cards;
   const say = sayIn(language);
-  const card: Card = {
-    job,
+  const room: Omit<Card, 'reductions'> = {
     language,
     say,
     table,
@@ -69,6 +72,7 @@ function tableCard(job: PaperJob, table: TableSheet, prepared: PreparedTable, na
     width: ((paperWidth(job.paper) - GAP) * SHARES[0]) / 100,
     height: HEIGHTS[table.setups.length - 1] ?? LEAST_HEIGHT,
   };
+  const card: Card = { ...room, reductions: reductionsOf(room) };
   const isExtra = (setup: SetupSheet): boolean =>
     prepared.setups.find((each) => each.setup.mark === setup.mark)?.isExtra === true;
   return kitSheet(job, language, {
@@ -80,12 +84,15 @@ function tableCard(job: PaperJob, table: TableSheet, prepared: PreparedTable, na
         block: 'title',
         mark: [say('sheet.table'), table.mark],
         text: table.title,
-        about: say(`${table.machine}.about`),
-        facts: [[say('page.machine'), machineName(language, table.machine)]],
+        about: say('sheet.card.about', {
+          machine: machineName(language, table.machine),
+          about: say(`${table.machine}.about`),
+        }),
+        facts: [],
       },
       { block: 'columns', shares: [1, 1], columns: [needs(card), care(card)] },
       ...setupBlocks(card, isExtra),
-      startBlocks(card, prepared),
+      ...startBlocks(card, prepared),
     ],
   });
 }
@@ -142,16 +149,16 @@ function setupBlocks(card: Card, isExtra: (setup: SetupSheet) => boolean): reado
           level: isFirstExtra || isExtra(setup) ? 3 : 2,
           text: say('page.setup', { mark: setup.mark }),
         },
-        {
-          block: 'columns',
-          shares: SHARES,
-          columns: [figures(card, setup, changes), doing(card, setup, actions, changes)],
-        },
+        ...besides(figures(card, setup, changes), doing(card, setup, actions, changes)),
       ],
     };
   });
   return blocks;
 }
+
+/** Words beside a picture; words alone where the picture stands on the card already. */
+const besides = (pictures: readonly Block[], words: readonly Block[]): readonly Block[] =>
+  pictures.length === 0 ? words : [{ block: 'columns', shares: SHARES, columns: [pictures, words] }];
 
 const moreHead = (say: Say): readonly Block[] => [
   { block: 'heading', level: 2, text: say('sheet.card.more') },
@@ -192,17 +199,46 @@ function doing(
 
 /** The pictures of a setup; where only a change is told, those that stand on the card already are left out. */
 function figures(card: Card, setup: SetupSheet, changes: Changes | null): readonly Block[] {
-  const { say, language, table, width, height } = card;
+  const { language, table } = card;
   const before =
     changes === null ? [] : (table.setups.find(({ mark }) => mark === changes.like)?.figures ?? []);
-  const shown = setup.figures.filter((figure) => !before.some((other) => isSame(figure, other)));
-  return (shown.length === 0 ? setup.figures : shown).flatMap(({ title, drawing }): readonly Block[] => {
-    const named = title === null ? machineName(language, table.machine) : say(title.key, title.facts);
-    const what = `${say('page.setup', { mark: setup.mark })}: ${named}`;
-    const { load, scale } = setup;
-    const caption = title === null ? {} : { caption: named };
-    return [{ ...drawingFigure(language, { what, drawing, load, scale, width, height }), ...caption }];
+  const all = drawnOf(card, setup).map((drawn, n) => ({ drawn, figure: setup.figures[n], n }));
+  const others = all.filter(
+    ({ figure }) => figure !== undefined && !before.some((each) => isSame(figure, each)),
+  );
+  return others.map(({ drawn, figure, n }): Block => {
+    const leastReduction = card.reductions[n] ?? 0;
+    const caption = figure?.title == null ? {} : { caption: captionOf(card, figure) };
+    return { ...drawingFigure(language, { ...drawn, leastReduction }), ...caption };
   });
+}
+
+type Room = Omit<Card, 'reductions'>;
+
+/** Every picture of a setup with its room; of several each is lower. */
+function drawnOf(card: Room, setup: SetupSheet): readonly Drawn[] {
+  const { width, height, say } = card;
+  const { load, scale } = setup;
+  return setup.figures.map((figure) => ({
+    what: `${say('page.setup', { mark: setup.mark })}: ${captionOf(card, figure)}`,
+    drawing: figure.drawing,
+    load,
+    scale,
+    width,
+    height,
+  }));
+}
+
+const captionOf = ({ say, language, table }: Room, { title }: FigureSheet): string =>
+  title === null ? machineName(language, table.machine) : say(title.key, title.facts);
+
+/** The smallest scale that any setup of the table needs, for each place in the row of its pictures. */
+function reductionsOf(room: Room): readonly number[] {
+  const rows = room.table.setups.map((setup) =>
+    drawnOf(room, setup).map((drawn) => reductionIn(room.language, drawn)),
+  );
+  const most = Math.max(0, ...rows.map((row) => row.length));
+  return Array.from({ length: most }, (_, n) => Math.max(...rows.map((row) => row[n] ?? 0)));
 }
 
 /** Whether two pictures are alike, whatever the strength of the pull. */
@@ -212,40 +248,36 @@ function isSame(a: FigureSheet, b: FigureSheet): boolean {
   return plain(a) === plain(b);
 }
 
-/** How the table looks before and after: the first setup without hand and load, and three ticks. */
-function startBlocks(card: Card, prepared: PreparedTable): Block {
-  const { say, language, table, width } = card;
+/** How the table looks before and after: without hand and load, with three ticks. */
+function startBlocks(card: Card, prepared: PreparedTable): readonly Block[] {
+  const { say, language, width, reductions } = card;
   const [first] = prepared.setups;
-  const [figure] = table.setups[0]?.figures ?? [];
-  const steps = first === undefined ? [] : first.setup.machine.reset(first.setup.station);
-  const picture: readonly Block[] =
-    figure === undefined
-      ? []
-      : [
-          drawingFigure(language, {
-            what: say('sheet.card.start.drawing'),
-            drawing: atRest(figure.drawing),
-            load: null,
-            scale: null,
-            width,
-            height: LEAST_HEIGHT,
-          }),
-        ];
-  return {
-    block: 'together',
-    blocks: [
-      { block: 'heading', level: 2, text: say('sheet.card.start') },
-      {
-        block: 'columns',
-        shares: SHARES,
-        columns: [
-          picture,
-          [
-            { block: 'text', text: say('sheet.card.start.about') },
-            { block: 'ticks', items: steps.map(({ key, facts }) => say(key, facts)) },
-          ],
-        ],
-      },
-    ],
-  };
+  if (first === undefined) return [];
+  const { machine, station } = first.setup;
+  const pictures = startDrawings(machine, station).map((drawing, n) =>
+    drawingFigure(language, {
+      what: say('sheet.card.start.drawing'),
+      drawing: atRest(drawing),
+      load: null,
+      scale: null,
+      width,
+      height: LEAST_HEIGHT,
+      leastReduction: reductions[n] ?? 0,
+    }),
+  );
+  const steps = machine.reset(station).map(({ key, facts }) => say(key, facts));
+  const ticks: readonly Block[] = [
+    { block: 'text', text: say('sheet.card.start.about') },
+    { block: 'ticks', items: steps },
+  ];
+  return [
+    {
+      block: 'together',
+      blocks: [{ block: 'heading', level: 2, text: say('sheet.card.start') }, ...besides(pictures, ticks)],
+    },
+  ];
 }
+
+const startDrawings = (machine: Machine, station: Station): readonly Drawing[] =>
+  machine.start?.(station, atBest) ??
+  machine.figures?.(station, atBest).map(({ drawing }) => drawing) ?? [machine.drawing(station, atBest)];

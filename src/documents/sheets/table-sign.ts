@@ -36,14 +36,14 @@ function tableSign(job: PaperJob, table: TableSheet, name: string): SheetOfPaper
   });
 }
 
-/** The machine at work, without lengths; of several pictures the first shows which table it is. */
+/** The machine at work under a bare hand, without lengths; of several pictures the first shows which table it is. */
 function picture(job: PaperJob, table: TableSheet, what: string): readonly Block[] {
   const [setup] = table.setups;
   const [figure] = setup?.figures ?? [];
   if (setup === undefined || figure === undefined) return [];
-  const { load, scale } = setup;
+  const { load } = setup;
   const drawing = unmeasured(figure.drawing);
   return [
-    { ...drawingFigure(job.languages.cards, { what, drawing, load, scale, ...ROOM }), isCentred: true },
+    { ...drawingFigure(job.languages.cards, { what, drawing, load, scale: null, ...ROOM }), isCentred: true },
   ];
 }

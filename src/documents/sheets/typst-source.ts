@@ -20,7 +20,7 @@ export const TYPST_SOURCE = `
   footer: context {
     set text(size: 8pt)
     let pages = if counter(page).final().first() > 1 { counter(page).display("1 / 1", both: true) }
-    grid(columns: (1fr, auto), column-gutter: 5mm, inset: (top: 1.5mm), stroke: (top: thin), sheet.foot, pages)
+    block(width: 100%, stroke: (top: thin), inset: (top: 1.5mm), grid(columns: (1fr, auto), column-gutter: 5mm, sheet.foot, pages))
   },
 )
 #set text(font: "Atkinson Hyperlegible", size: base, lang: sheet.language, fill: ink, number-width: "tabular", hyphenate: false)
@@ -45,7 +45,9 @@ export const TYPST_SOURCE = `
 
 #let picture(it) = image(bytes(it.svg), format: "svg", alt: it.alt, width: it.width * 1mm)
 
-#let tickbox = box(width: 0.95em, height: 0.95em, stroke: 0.9pt + ink, radius: 0.6pt, baseline: 14%)
+// Signs before a line take no more height than its capitals, so that they stand level with its words.
+#let before(sign, width) = box(width: width, height: 0.67em, place(center + horizon, sign))
+#let tickbox = before(rect(width: 0.95em, height: 0.95em, stroke: 0.9pt + ink, radius: 0.6pt), 0.95em)
 
 #let cell(it) = if type(it) == str { it } else if "svg" in it { picture(it) } else if "tick" in it { tickbox } else {
   set text(size: if it.at("isLarge", default: false) { 1.25em } else { 1em })
@@ -99,12 +101,14 @@ export const TYPST_SOURCE = `
   ))
 }
 
+#let dot = before(circle(radius: 0.14em, fill: ink), 0.4em)
+
 #let triangle = box(baseline: 12%, {
   place(dx: 4.9pt, dy: 2.3pt, text(size: 8pt, weight: "bold", "!"))
   polygon(stroke: 1pt + ink, (0pt, 10.5pt), (12pt, 10.5pt), (6pt, 0pt))
 })
 
-#let numbered(n) = box(height: 1.25em, baseline: 0.33em, circle(radius: 0.63em, stroke: rule, inset: 0pt, align(center + horizon, text(size: 0.88em, strong(str(n))))))
+#let numbered(n) = before(circle(radius: 0.63em, stroke: rule, inset: 0pt, align(center + horizon, text(size: if n < 10 { 0.88em } else { 0.76em }, strong(str(n))))), 1.3em)
 
 #let lay(it) = {
   if it.block == "title" { head(it) }
@@ -121,7 +125,7 @@ export const TYPST_SOURCE = `
     )
     block(tones.at(tone))
   }
-  else if it.block == "list" { list(marker: box(baseline: -0.22em, circle(radius: 0.13em, fill: ink)), body-indent: 0.6em, spacing: 0.6em, ..it.items) }
+  else if it.block == "list" { list(marker: dot, body-indent: 0.6em, spacing: 0.6em, ..it.items) }
   else if it.block == "steps" {
     let numbers = it.at("numbers", default: range(1, it.items.len() + 1))
     enum(numbering: numbered, body-indent: 0.55em, spacing: 0.72em, number-align: start + top, ..it.items.zip(numbers).map(((words, n)) => enum.item(n, words)))
@@ -130,7 +134,7 @@ export const TYPST_SOURCE = `
   else if it.block == "care" {
     block(width: 100%, stroke: (top: 1.2pt + ink, bottom: 1.2pt + ink), inset: (y: 2.5mm, x: 1mm), breakable: false, {
       triangle + h(0.5em) + strong(upper(it.word))
-      list(marker: box(baseline: -0.22em, circle(radius: 0.13em, fill: ink)), body-indent: 0.6em, spacing: 0.6em, ..it.items)
+      list(marker: dot, body-indent: 0.6em, spacing: 0.6em, ..it.items)
     })
   }
   else if it.block == "table" {
@@ -159,7 +163,7 @@ export const TYPST_SOURCE = `
     })
   }
   else if it.block == "columns" { grid(columns: it.shares.map(s => s * 1fr), column-gutter: 5mm, ..it.columns.map(blocks => blocks.map(lay).join())) }
-  else if it.block == "together" { block(breakable: false, width: 100%, it.blocks.map(lay).join()) }
+  else if it.block == "together" { block(breakable: false, width: 100%, above: 1.3em, it.blocks.map(lay).join()) }
   else if it.block == "tags" {
     let (width, height) = (it.width * 1mm, it.height * 1mm)
     let inner = (width: width - 6mm, height: height - 6mm)

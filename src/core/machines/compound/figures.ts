@@ -20,6 +20,13 @@ export function figures(compound: Compound, at: At, machineFor: MachineFor): rea
   });
 }
 
+/** Every stage as it is left. */
+export const start = (compound: Compound, at: At, machineFor: MachineFor): readonly Drawing[] =>
+  compound.stages.flatMap((station) => {
+    const machine = machineFor(station);
+    return machine.start?.(station, at) ?? [machine.drawing(station, at)];
+  });
+
 /** Where the hand is: the whole as far as a scale is concerned. */
 export function drawing(compound: Compound, at: At, machineFor: MachineFor): Drawing {
   const last = figures(compound, at, machineFor).at(-1);

@@ -1,7 +1,7 @@
 import { radians } from '../../quantities/brands.ts';
 import type { Machine, Station, UsualMistake } from '../machine.ts';
 import { balanceCompound, type CompoundBalance, idealAdvantage, type MachineFor } from './compound.ts';
-import { drawing, figures } from './figures.ts';
+import { drawing, figures, start } from './figures.ts';
 import { makeCompound } from './make.ts';
 import { cautions, differences, reset, steps } from './paper.ts';
 import { type Compound, compoundOf } from './station.ts';
@@ -48,6 +48,7 @@ export function compound(machines: readonly Machine[]): Machine<Compound> {
     cautions: (station) => cautions(station, machineFor),
     drawing: (station, at) => drawing(station, at, machineFor),
     figures: (station, at) => figures(station, at, machineFor),
+    start: (station, at) => start(station, at, machineFor),
     differences: (station, at) => differences(station, at, machineFor),
   };
 }

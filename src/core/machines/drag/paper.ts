@@ -38,7 +38,12 @@ export const cautions = (drag: Drag): readonly Caution[] => [
 export const slope = (drag: Drag, at: At): Radians => radians(directionOf(drag, at, 0));
 
 /** The load on the level with its string; the origin is on the floor behind it. */
-export function drawing(drag: Drag, at: At): Drawing {
+export const drawing = (drag: Drag, at: At): Drawing => drawn(drag, at, true);
+
+/** As it is left: nothing on what rides, at the place where it started. */
+export const start = (drag: Drag, at: At): readonly Drawing[] => [drawn(drag, at, false)];
+
+function drawn(drag: Drag, at: At, isLoaded: boolean): Drawing {
   const carriage = drawCarriage(drag, at, NEAR, 0);
   const pull = drawPull(drag, at, carriage.hook, 0, REACH);
   // Over a guide pulley the string leaves the table at its edge.
@@ -47,6 +52,7 @@ export function drawing(drag: Drag, at: At): Drawing {
     shapes: [
       { shape: 'ground', from: [0, 0], to: [edges[0] ?? NEAR + 2 * REACH, 0] },
       ...carriage.shapes,
+      ...(isLoaded ? carriage.load : []),
       ...pull,
     ],
   };

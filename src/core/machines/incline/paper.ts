@@ -64,7 +64,15 @@ const BEYOND = 0.05;
 const BEYOND_WITH_PULLEY = 0.2;
 
 /** The board to scale with its prop, the foot of the board at the origin. */
-export function drawing(plane: InclinedPlane, at: At): Drawing {
+export const drawing = (plane: InclinedPlane, at: At): Drawing => drawn(plane, at, null);
+
+/** As it is left: what rides on the board stands empty at its foot. */
+export const start = (plane: InclinedPlane, at: At): readonly Drawing[] => [
+  drawn(plane, at, CARRIAGE_LENGTH / 2),
+];
+
+/** With the carriage at work, or with its middle so far up the board. */
+function drawn(plane: InclinedPlane, at: At, standsAt: number | null): Drawing {
   const a = angleOf(plane, at);
   const length = at(plane.inputs.boardLength);
   const thickness = Math.max(0.01, length / 60);
@@ -76,7 +84,8 @@ export function drawing(plane: InclinedPlane, at: At): Drawing {
   const beyond = plane.guide === null ? BEYOND : BEYOND_WITH_PULLEY;
   // By hand the carriage stands low; from a pulley, where it is read.
   const readAt = plane.string === 'leans' ? null : at(plane.inputs.readAt) + CARRIAGE_LENGTH / 2;
-  const middle = readAt === null ? 0.35 * length : Math.max(CARRIAGE_LENGTH / 2, length + beyond - readAt);
+  const works = readAt === null ? 0.35 * length : Math.max(CARRIAGE_LENGTH / 2, length + beyond - readAt);
+  const middle = standsAt ?? works;
   const carriage = drawCarriage(plane, at, middle, a);
   const hookAlong = carriage.hook[0] * Math.cos(a) + carriage.hook[1] * Math.sin(a);
   return {
@@ -90,6 +99,7 @@ export function drawing(plane: InclinedPlane, at: At): Drawing {
         outline: [turned(0, -thickness), turned(length, -thickness), end, turned(0, 0)],
       },
       ...carriage.shapes,
+      ...(standsAt === null ? carriage.load : []),
       ...drawPull(plane, at, carriage.hook, a, length + beyond - hookAlong),
       { shape: 'angle', at: [0, 0], from: 0, to: a, radius: 0.2 * length },
     ],

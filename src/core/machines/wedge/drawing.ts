@@ -1,10 +1,19 @@
 import type { Drawing, Point, Shape } from '../../description/drawing.ts';
+import { metres } from '../../quantities/brands.ts';
+import { exactly } from '../../uncertainty/measured.ts';
 import type { At } from '../../uncertainty/propagate.ts';
 import { faceAngle, opening, type Wedge } from './station.ts';
 
 /** The wedge to scale where it now stands: under its load, or between its faces. Edge toward +x. */
 export const drawing = (wedge: Wedge, at: At): Drawing =>
   wedge.form === 'lifting' ? liftingDrawing(wedge, at) : splittingDrawing(wedge, at);
+
+/** As it is left: the wedge out in front, what it parted or lifted closed up again, no cord and no string. */
+export function start(wedge: Wedge, at: At): readonly Drawing[] {
+  const out = { ...wedge, hasMark: true, inputs: { ...wedge.inputs, advance: exactly(metres(0)) } };
+  const { shapes } = drawing(out, at);
+  return [{ shapes: shapes.filter(({ shape }) => shape !== 'line') }];
+}
 
 /** The edge points to the stop, and the string runs out below it; the load has the slope's angle below. */
 function liftingDrawing(wedge: Wedge, at: At): Drawing {

@@ -1,5 +1,5 @@
 import type { Machine } from '../machine.ts';
-import { drawing } from './drawing.ts';
+import { drawing, start } from './drawing.ts';
 import { cordsPart, fields, malletPart, slots, wedgePart } from './fields.ts';
 import { limits } from './limits.ts';
 import { makeWedge } from './make.ts';
@@ -24,5 +24,6 @@ export const wedge: Machine<Wedge> = {
   reset,
   cautions,
   drawing,
+  start,
   differences,
 };
