@@ -12,7 +12,7 @@ export const guide = {
     '4 minutos: lee la cara de delante de la clave de respuestas. Basta con el rango en letra grande.',
   'guide.night.boxes': '4 minutos: abre las cajas y marca la lista del contenido.',
   'guide.night.dry-run':
-    '7 minutos, ensayo: monta la mesa {table}, montaje {setup}, con su tarjeta. Tira y lee. Lo bueno es {range}.',
+    '7 minutos, ensayo: monta la mesa {table}, montaje {setup}, con su tarjeta. Tira y lee. El rango bueno va de {range}.',
   'guide.night.dry-run-none': '7 minutos, ensayo: monta una mesa con su tarjeta y prueba todos los montajes.',
   'guide.night.hazards': '2 minutos: lee la hoja de riesgos y fírmala.',
   'guide.print': 'Imprime en este orden',
@@ -64,14 +64,14 @@ export const guide = {
   'guide.shows': 'Lo que muestra',
   'guide.shows.words': '{one} frente a {other}: {shows}.',
   'guide.shows.pair': '{one} frente a {other}.',
-  'guide.shows.figures': 'Se espera {one} y {two}.',
+  'guide.shows.figures': 'Se esperan {one} y {two}.',
   'guide.ask': 'Preguntarán',
   'guide.answer': 'Puedes decir',
   'guide.ask.book': '¿Por qué no sale el número del libro?',
   'guide.answer.book': 'En {setup} el libro dice {textbook}, y aquí se espera {expected}. {why}',
   'guide.ask.other-group': 'El otro grupo tiene otro número. ¿Quién tiene razón?',
   'guide.answer.other-group':
-    'Los dos, si los dos están en el rango: en {setup} es {range}. No hay dos manos que tiren igual, y un indicador se lee hasta una marca.',
+    'Los dos, si los dos están en el rango: en {setup} va de {range}. No hay dos manos que tiren igual, y un indicador se lee hasta una marca.',
   'guide.ask.help': '¿Cuánto ayuda?',
   'guide.answer.help':
     'En {setup} la carga es {actual} veces el esfuerzo. Sin rozamiento ni peso de las piezas sería {ideal} veces. El precio: la mano recorre {travel} veces lo que recorre la carga.',
@@ -113,7 +113,7 @@ export const guide = {
   'guide.limit.outcome': '{setup}: {outcome}',
   'guide.limit.alike': 'Los compañeros parecen iguales. {here}. Haz que cada mano lea tres veces.',
   'guide.limit.wide':
-    '{setup}: no un número exacto, porque no se conoce bien {what}. Lo bueno es {range}: tómalo como comparación.',
+    '{setup}: no un número exacto, porque no se conoce bien {what}. El rango bueno va de {range}: tómalo como comparación.',
   'guide.limit.only-ease': 'Ningún número: lo fácil que fue es un orden y nada más.',
   'guide.limit.only-counted':
     'No lo ligero que se vuelve el esfuerzo: aquí se cuenta y se mide, no se tira de ningún dinamómetro.',

@@ -15,7 +15,7 @@ export const reviews = {
   'review.line': 'línea {line}',
   'review.nearest': '¿Es "{nearest}"?',
   'review.one': '{setup}, escrito "{written}": {verdict}',
-  'review.good-range': 'lo bueno es {range}',
+  'review.good-range': 'el rango bueno va de {range}',
   'review.cause': 'causa probable: {cause} ({percent} %)',
   'review.not-used': 'sin usar',
   'readings.no-heading': 'La primera fila tiene que nombrar las columnas: group, setup, reading, note.',

@@ -21,7 +21,7 @@ export const sheetsKit = {
   'sheet.more-key.about': 'Para la persona adulta: lo que leerán los grupos que esperan. Pertenece al kit.',
   'sheet.labels': 'Etiquetas de piezas',
   'sheet.labels.about': 'Plastifica, corta por las rayas y ata una a cada pieza.',
-  'sheet.labels.plays': 'Mesa {table}: {role}',
+  'sheet.labels.plays': 'Mesa {table}: {role@word}',
   'sheet.labels.kit': 'Kit {serial}',
   'sheet.fits': 'va con: {machines}',
   'sheet.fits.any': 'va en cualquier mesa',
