@@ -45,6 +45,8 @@ function wordsOfBlock(block: Block): readonly string[] {
   switch (block.block) {
     case 'title':
       return [block.text, block.about ?? '', ...block.facts.map(([name, value]) => `${name}: ${value}`)];
+    case 'sign':
+      return [block.word, block.mark, block.text, block.about];
     case 'heading':
     case 'text':
       return [block.text];
@@ -72,8 +74,11 @@ function wordsOfBlock(block: Block): readonly string[] {
   }
 }
 
-export const wordsOfCell = (cell: Cell): string =>
-  typeof cell === 'string' ? cell : 'svg' in cell ? cell.alt : `${cell.text} ${cell.note ?? ''}`.trim();
+export function wordsOfCell(cell: Cell): string {
+  if (typeof cell === 'string') return cell;
+  if ('svg' in cell) return cell.alt;
+  return 'tick' in cell ? cell.tick : `${cell.text} ${cell.note ?? ''}`.trim();
+}
 
 /** All rows of all tables of a sheet, cells as words, in the order of the page. */
 export const rowsOf = (sheet: SheetOfPaper): readonly (readonly string[])[] =>

@@ -1,9 +1,10 @@
 import { spawn } from 'node:child_process';
 import { join, resolve } from 'node:path';
 import { type Prepared, prepare } from '../../core/prepare.ts';
-import { preparedForCards } from '../../core/prepare-cards.ts';
+import { otherThanOnCards, preparedForCards } from '../../core/prepare-cards.ts';
 import { sheetOf } from '../../documents/prepare.ts';
 import type { Language } from '../../documents/sentences/language.ts';
+import { sentence } from '../../documents/sentences/sentence.ts';
 import type { Paper, SheetOfPaper } from '../../documents/sheets/block.ts';
 import { sheetKinds } from '../../documents/sheets/list.ts';
 import type { PaperJob } from '../../documents/sheets/paper-job.ts';
@@ -44,10 +45,21 @@ export const print: Command = {
     if (prepared.tables.length === 0) return EXIT.findings;
     const folder = found.text('to') ?? PAPER_FOLDER;
     for (const name of await printSheets(terminal, prepared, folder, wishesOf(found))) terminal.print(name);
+    tellOtherThanOnCards(terminal, prepared, languageIn(found, 'key-in'));
     if (found.isOn('open')) openFolder(resolve(terminal.folder, folder));
     return hasErrors(prepared) ? EXIT.findings : EXIT.done;
   },
 };
+
+/** A laminated card can't follow today's casting: said, so that nobody builds what the key isn't for. */
+function tellOtherThanOnCards(terminal: Terminal, prepared: Prepared, language: Language): void {
+  for (const { table, role, onCard, today } of otherThanOnCards(prepared))
+    terminal.tell(
+      today === null
+        ? sentence(language, 'sheet.card.nobody-today', { table, role, card: onCard })
+        : sentence(language, 'sheet.card.other-today', { table, role, card: onCard, today }),
+    );
+}
 
 export interface Wishes {
   readonly only: readonly string[] | null;

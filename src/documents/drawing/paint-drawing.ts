@@ -22,6 +22,8 @@ export interface DrawingOptions extends EffortOptions {
   readonly load: DrawnLoad | null;
   /** Drawn no larger than one to so many: pictures that are compared bear one scale. */
   readonly leastReduction?: number;
+  /** For a picture that is made larger or smaller afterwards: it neither bears a scale nor speaks of one. */
+  readonly isUnscaled?: true;
 }
 
 const MARGIN = 2;
@@ -36,14 +38,14 @@ export function paintDrawing(drawing: Drawing, options: DrawingOptions): string 
   const { ink, reduction } = fittingInk(drawing, options);
   const isSketch = drawing.isSketch === true;
   const foot = isSketch ? sketchNote(ink.box, options) : scaleBar(ink.box, reduction, options);
-  return svgSheet(together([ink, foot]), MARGIN, {
+  const decimal = languagePack(language).decimal;
+  const title = isSketch
+    ? sentence(language, 'drawing.title.sketch', { what })
+    : sentence(language, 'drawing.title', { what, scale: scaleText(reduction, decimal) });
+  const isUnscaled = options.isUnscaled === true;
+  return svgSheet(isUnscaled ? ink : together([ink, foot]), MARGIN, {
     name: what,
-    title: isSketch
-      ? sentence(language, 'drawing.title.sketch', { what })
-      : sentence(language, 'drawing.title', {
-          what,
-          scale: scaleText(reduction, languagePack(options.language).decimal),
-        }),
+    title: isUnscaled ? what : title,
     description: describeDrawing(drawing, options),
   });
 }
@@ -55,9 +57,12 @@ export const reductionOf = (drawing: Drawing, options: DrawingOptions): number =
 /** Smaller than this on paper, in millimetres, an apparatus can't be told from its signs. */
 const LEAST_APPARATUS = 30;
 
+/** A picture may be so much higher than the lowest one where that makes it larger. */
+const NEARLY = 1.05;
+
 /**
  * The largest round scale at which all fits the room. Signs keep their size, so they may be too high
- * at any scale: then the smallest that still shows the apparatus is taken, and the paper gets longer.
+ * at any scale: then the largest of the lowest pictures is taken, and the paper gets longer.
  */
 function fittingInk(
   drawing: Drawing,
@@ -75,9 +80,12 @@ function fittingInk(
     const { left, top, right, bottom } = ink.box;
     return { ink, reduction, width: right - left, height: bottom - top };
   });
-  const fitting = tried.find((each) => each.width <= room.width && each.height <= room.height);
-  const smallest = tried.at(-1) ?? { ink: drawingInk(drawing, 1, options), reduction: 1 };
-  return fitting ?? smallest;
+  const narrow = tried.filter((each) => each.width <= room.width);
+  const fitting = narrow.find((each) => each.height <= room.height);
+  const among = narrow.length > 0 ? narrow : tried.slice(-1);
+  const least = Math.min(...among.map((each) => each.height));
+  const lowest = among.find((each) => each.height <= least * NEARLY);
+  return fitting ?? lowest ?? { ink: drawingInk(drawing, 1, options), reduction: 1 };
 }
 
 /** Longer side of all that is drawn to scale, in metres. */

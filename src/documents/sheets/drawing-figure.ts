@@ -20,6 +20,7 @@ export interface Drawn {
   readonly height: number;
   /** Drawn no larger than one to so many. */
   readonly leastReduction?: number;
+  readonly isUnscaled?: true;
 }
 
 /**
@@ -49,6 +50,9 @@ function endsOf(language: Language, { graduations, stop, range }: ScaleSheet): r
 
 /** The width that a picture states for itself, in millimetres. */
 export const widthOf = (svg: string): number => Number(/\bwidth="([\d.]+)mm"/.exec(svg)?.[1] ?? 0);
+
+/** Its height, in millimetres. */
+export const heightOf = (svg: string): number => Number(/\bheight="([\d.]+)mm"/.exec(svg)?.[1] ?? 0);
 
 /** Title and description of a picture as one text. */
 export const altOf = (svg: string): string =>

@@ -58,7 +58,7 @@ interface Card {
 const SHARES = [61, 39] as const;
 const GAP = 5;
 /** Height of a drawing by how many setups share the two sides. */
-const HEIGHTS = [84, 84, 72, 60, 54] as const;
+const HEIGHTS = [84, 84, 76, 70, 62] as const;
 const LEAST_HEIGHT = 48;
 
 function tableCard(job: PaperJob, table: TableSheet, prepared: PreparedTable, name: string): SheetOfPaper {

@@ -1,14 +1,16 @@
 import type { TableSheet } from '../pages/sheet.ts';
 import { machineName } from '../text/explain-text.ts';
 import type { Block, SheetOfPaper } from './block.ts';
-import { drawingFigure, unmeasured } from './drawing-figure.ts';
+import { drawingFigure, heightOf, unmeasured } from './drawing-figure.ts';
 import { fileWords } from './file-words.ts';
 import { kitSheet } from './kit-sheet.ts';
 import type { PaperJob, SheetKind } from './paper-job.ts';
 import { sayIn } from './say.ts';
 
-/** Room for the machine across a sheet that lies on its side, millimetres; the name needs the rest. */
-const ROOM = { width: 250, height: 92 };
+/** Room for the machine before it is made larger, millimetres: lettering grows with it, and so do signs. */
+const ROOM = { width: 116, height: 46 };
+/** Room on a sheet that lies on its side, below two lines of the name. */
+const BELOW = { width: 250, height: 86 };
 
 /** A sign for each table: its number and name are read from the back of the room. */
 export const tableSigns: SheetKind = {
@@ -43,7 +45,8 @@ function picture(job: PaperJob, table: TableSheet, what: string): readonly Block
   if (setup === undefined || figure === undefined) return [];
   const { load } = setup;
   const drawing = unmeasured(figure.drawing);
-  return [
-    { ...drawingFigure(job.languages.cards, { what, drawing, load, scale: null, ...ROOM }), isCentred: true },
-  ];
+  const language = job.languages.cards;
+  const drawn = drawingFigure(language, { what, drawing, load, scale: null, ...ROOM, isUnscaled: true });
+  const larger = Math.min(BELOW.width / drawn.width, BELOW.height / heightOf(drawn.svg));
+  return [{ ...drawn, width: drawn.width * larger, isCentred: true }];
 }

@@ -34,9 +34,9 @@ export const TYPST_SOURCE = `
 
 // The first of some sizes at which words stay within their room, and no single word runs over its width.
 #let fitting(words, sizes, room) = {
-  let set-at(size, it) = text(size: size, it)
+  let set-at(size, it) = { set text(size: size); strong(par(leading: 0.35em, it)) }
   let fits(size) = (
-    measure(width: room.width, par(leading: 0.35em, set-at(size, words))).height <= room.height
+    measure(width: room.width, set-at(size, words)).height <= room.height
       and words.split(" ").all(word => measure(set-at(size, word)).width <= room.width)
   )
   let found = sizes.find(fits)
@@ -65,11 +65,13 @@ export const TYPST_SOURCE = `
   if "about" in it { block(above: 0.6em, text(size: 1.05em, it.about)) }
 }
 
-// Word over mark, both as wide as the box allows.
-#let marked(word, mark, width, most) = context {
-  let size = fitting(mark, most, (width: width, height: most.first() * 1.2))
-  set align(center)
-  block(width: width, { text(size: calc.max(9pt, size * 0.3), word); linebreak(); strong(text(size: size, top-edge: "cap-height", bottom-edge: "baseline", mark)) })
+// Word over mark, the mark as large as its letters allow: few are wider than three quarters of their height.
+#let marked(word, mark, width, most) = {
+  let size = calc.min(most, width / (0.75 * mark.clusters().len()))
+  align(center, {
+    block(below: size * 0.22, text(size: calc.max(9pt, size * 0.3), word))
+    block(above: size * 0.22, strong(text(size: size, top-edge: "cap-height", bottom-edge: "baseline", mark)))
+  })
 }
 
 #let head(it) = if it.facts.len() == 0 and "mark" not in it { block(width: 100%, below: 1em, inset: (bottom: 2mm), stroke: (bottom: rule), name(it)) } else {
@@ -79,7 +81,7 @@ export const TYPST_SOURCE = `
     columns: columns,
     stroke: (x, y) => if x > 0 { (left: rule) },
     inset: 3mm,
-    ..if "mark" in it { (align(horizon, marked(it.mark.at(0), it.mark.at(1), 20mm, (40pt, 34pt, 28pt, 22pt, 16pt, 12pt))),) },
+    ..if "mark" in it { (align(horizon, marked(it.mark.at(0), it.mark.at(1), 20mm, 40pt)),) },
     align(horizon, name(it)),
     ..if it.facts.len() > 0 { (align(horizon, facts(it.facts)),) },
   ))
@@ -91,7 +93,7 @@ export const TYPST_SOURCE = `
     columns: (70mm, 1fr),
     stroke: (x, y) => if x > 0 { (left: 1.2pt + ink) },
     inset: 4mm,
-    align(horizon, marked(it.word, it.mark, 62mm, (150pt, 130pt, 110pt, 90pt, 70pt, 54pt, 40pt, 30pt))),
+    align(horizon, marked(it.word, it.mark, 62mm, 150pt)),
     align(horizon, layout(size => {
       let sizes = (72pt, 64pt, 56pt, 50pt, 44pt, 38pt, 32pt, 26pt)
       show heading: set text(size: fitting(it.text, sizes, (width: size.width, height: room - 14mm)))
@@ -133,7 +135,7 @@ export const TYPST_SOURCE = `
   else if it.block == "ticks" { list(marker: tickbox, body-indent: 0.7em, spacing: 0.75em, ..it.items) }
   else if it.block == "care" {
     block(width: 100%, stroke: (top: 1.2pt + ink, bottom: 1.2pt + ink), inset: (y: 2.5mm, x: 1mm), breakable: false, {
-      triangle + h(0.5em) + strong(upper(it.word))
+      pdf.artifact(triangle) + h(0.5em) + strong(upper(it.word))
       list(marker: dot, body-indent: 0.6em, spacing: 0.6em, ..it.items)
     })
   }

@@ -16,6 +16,10 @@ export const sheetsKit = {
   'sheet.card.start': 'When you are done',
   'sheet.card.start.about': 'Make the table look like this again.',
   'sheet.card.start.drawing': 'The table at its start',
+  'sheet.card.other-today':
+    'Table {table}: the card has "{card}" as {role}, today it is "{today}". The key is for "{today}".',
+  'sheet.card.nobody-today':
+    'Table {table}: the card has "{card}" as {role}, today nothing stands in for it.',
   'sheet.more-key': 'Key to "more to find"',
   'sheet.more-key.about': 'For the adult: what groups that wait will read. It belongs to the kit.',
   'sheet.labels': 'Part labels',

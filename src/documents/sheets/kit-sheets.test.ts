@@ -1,0 +1,226 @@
+import { expect, test } from 'vitest';
+import { crowdedPrepared } from '../../../test/documents/crowded.ts';
+import {
+  demoAsFound,
+  demoPrepared,
+  paperJob,
+  rowsOf,
+  wordsOf,
+} from '../../../test/documents/demo-prepared.ts';
+import { preparedForCards } from '../../core/prepare-cards.ts';
+import { vocabulary } from '../../core/words.ts';
+import { hasSentence } from '../sentences/sentence.ts';
+import { expectedText, goodRangeOf, rangeText } from '../text/prediction-text.ts';
+import type { SheetOfPaper } from './block.ts';
+import { toldFields, toldKinds } from './kit-parts.ts';
+import { sheetKinds } from './list.ts';
+import { packingList } from './packing-list.ts';
+import type { PaperJob } from './paper-job.ts';
+import { partLabels } from './part-labels.ts';
+import { scaleTags } from './scale-tags.ts';
+import { tableCards } from './table-card.ts';
+import { tableSigns } from './table-sign.ts';
+
+const kinds = sheetKinds.filter(({ of }) => of === 'kit');
+const jobOf = (prepared: ReturnType<typeof demoPrepared>): PaperJob => paperJob(preparedForCards(prepared));
+const job = jobOf(demoPrepared());
+const one = (sheets: readonly SheetOfPaper[]): SheetOfPaper => {
+  const [sheet] = sheets;
+  if (sheet === undefined) throw new Error('no sheet');
+  return sheet;
+};
+const textOf = (sheet: SheetOfPaper): string => wordsOf(sheet).join('\n');
+const cards = tableCards.build(job).filter(({ name }) => name.startsWith('card-'));
+
+/** The demo with two setups for groups that wait. */
+const waiting = demoPrepared((text, file) =>
+  file !== 'activity'
+    ? text
+    : text
+        .replace(/( +)- setup: L2\n/, '$&$1  more to find: yes\n')
+        .replace(/( +)- setup: S3\n/, '$&$1  more to find: yes\n'),
+);
+
+test('the five kinds of laminated sheets are there: cards, signs, labels, scale tags and packing list', () => {
+  expect(kinds.map(({ name }) => name)).toEqual(['cards', 'signs', 'labels', 'tags', 'packing']);
+});
+
+test('another date, place and gravity, other groups, parts missing and other roles change no byte', () => {
+  const elsewhere = demoAsFound((text, file) =>
+    file !== 'visit'
+      ? text
+      : text
+          .replace('2026-05-12', '2031-11-30')
+          .replace(/place:.*/, 'gravity: 9.78 m/s²')
+          .replace('groups: 6', 'groups: 12\nmissing: [teal, W500]')
+          .replace('{ upper: block 1, lower: block 2 }', '{ upper: block 2, lower: block 1 }'),
+  );
+  expect(elsewhere.gravity?.gravity.value).toBe(9.78);
+  const bytes = (of: PaperJob) => kinds.map(({ build }) => JSON.stringify(build(of)));
+  expect(bytes(jobOf(elsewhere))).toEqual(bytes(job));
+});
+
+test('nothing of a visit stands on what is laminated', () => {
+  for (const { build } of kinds)
+    for (const sheet of build(job)) {
+      expect(sheet.foot).toBe('Brackwater Boathouse, red kit (BB-03)');
+      expect(textOf(sheet)).not.toMatch(/2026|54\.3|Group [A-F]\b/);
+    }
+});
+
+test('a card says nothing of what will be read', () => {
+  job.sheet.tables.forEach((table, n) => {
+    const card = cards[n];
+    if (card === undefined) throw new Error(`no card for table ${table.mark}`);
+    const words = textOf(card);
+    for (const { prediction, shows } of table.setups) {
+      const good = goodRangeOf(prediction);
+      if (good !== null) expect(words).not.toContain(rangeText('en', prediction, good));
+      if (prediction.watched === 'pull') expect(words).not.toContain(`${expectedText('en', prediction)} N`);
+      if (shows !== null) expect(words).not.toContain(shows);
+    }
+    expect(words).not.toMatch(/hatched|expected|Schoolbook/);
+  });
+});
+
+test('a card lists what belongs on its table, with the sizes of the kit', () => {
+  expect(textOf(cards[0] as SheetOfPaper)).toContain('oar: bar, 60 cm long, 11 holes');
+  expect(textOf(cards[5] as SheetOfPaper)).toContain('chock: wedge, 120 mm long, 56 mm thick');
+  expect(textOf(cards[5] as SheetOfPaper)).not.toContain('oar');
+});
+
+test('a setup that differs in little is told by its changes, under the numbers of the whole list', () => {
+  const steps = JSON.stringify(cards[0]?.blocks);
+  expect(steps).toContain('"Do it like L1. Change only this:"');
+  expect(steps).toContain('"items":["Hook the scale into hole 7."],"numbers":[5]');
+  expect(textOf(cards[5] as SheetOfPaper)).toContain('Take the wedge chock.');
+});
+
+test('the setups of a table are drawn to one scale, and each setup has its own picture or says whose', () => {
+  for (const card of cards.filter(({ name }) => name !== 'card-7')) {
+    const scales = [...JSON.stringify(card.blocks).matchAll(/Scale (\d[\d.]* : \d[\d.]*)</g)].map(
+      (match) => match[1],
+    );
+    expect(new Set(scales).size).toBeLessThanOrEqual(1);
+  }
+});
+
+test('three ticks and a picture without hand and load put each table back', () => {
+  for (const card of cards) {
+    const [ticks] = [...JSON.stringify(card.blocks).matchAll(/\{"block":"ticks","items":(\[.*?\])\}/g)];
+    expect(JSON.parse(ticks?.[1] ?? '[]')).toHaveLength(3);
+    const start = /The table at its start[^"]*"/.exec(JSON.stringify(card.blocks))?.[0] ?? '';
+    expect(start).not.toBe('');
+    expect(start).not.toMatch(/hangs|pull goes/);
+  }
+});
+
+test('setups for groups that wait stand under their own heading, and their key on a sheet of its own', () => {
+  const sheets = tableCards.build(jobOf(waiting));
+  const words = textOf(sheets[0] as SheetOfPaper);
+  expect(words.indexOf('More to find')).toBeGreaterThan(words.indexOf('Setup L1'));
+  expect(words.indexOf('More to find')).toBeLessThan(words.indexOf('Setup L2'));
+  const key = sheets.find(({ name }) => name === 'more-to-find-key');
+  if (key === undefined) throw new Error('no key');
+  expect(rowsOf(key).map(([first]) => first)).toEqual(['L2 Table 1', 'S3 Table 2']);
+  expect(rowsOf(key)[0]?.[1]).toMatch(/^\d\.\d to \d\.\d N$/);
+  expect(tableCards.build(job).map(({ name }) => name)).not.toContain('more-to-find-key');
+});
+
+test('a sign has the number, the name and the machine, and no lengths', () => {
+  const [sign] = tableSigns.build(job);
+  expect(sign?.blocks[0]).toEqual({
+    block: 'sign',
+    word: 'Table',
+    mark: '1',
+    text: 'The oar that lifts',
+    about: 'Lever',
+  });
+  expect(sign?.isLandscape).toBe(true);
+  expect(JSON.stringify(sign)).not.toMatch(/>20 cm<|Scale 1/);
+});
+
+test('every kind of part and every size that tells it has its word in both languages', () => {
+  expect([...toldKinds].sort()).toEqual(vocabulary.partKinds.map(({ kind }) => kind).sort());
+  for (const language of ['en', 'es'] as const) {
+    expect(toldKinds.filter((kind) => !hasSentence(language, `sheet.kind.${kind}`))).toEqual([]);
+    expect(toldFields.filter((field) => !hasSentence(language, `sheet.size.${field}`))).toEqual([]);
+  }
+});
+
+test('every part has one label with its mark, its kit and the roles that it plays', () => {
+  const tags = one(partLabels.build(job)).blocks.flatMap((block) =>
+    block.block === 'tags' ? block.tags : [],
+  );
+  expect(tags).toHaveLength(job.prepared.kit?.parts.length ?? -1);
+  const lines = (mark: string) =>
+    tags
+      .map((tag) => tag.map((block) => (block.block === 'text' ? block.text : '')))
+      .find(([first]) => first === mark);
+  expect(lines('oar')).toEqual([
+    'oar',
+    'bar, 60 cm long, 11 holes',
+    'fits: Lever',
+    'Table 1: bar',
+    'Kit BB-03',
+  ]);
+  expect(lines('single')).toContain('spare');
+});
+
+test('boxes of the packing list add up to the whole, and a part without a mass says so', () => {
+  const boxed = demoPrepared((text, file) =>
+    file !== 'kit'
+      ? text
+      : text
+          .replace('{ part: weight, of: 100 g ± 0.5 g }', '{ part: weight, of: 100 g, box: grey }')
+          .replace('{ part: weight, of: 200 g ± 0.5 g }', '{ part: weight, of: 200 g, box: grey }'),
+  );
+  const rows = rowsOf(one(packingList.build(jobOf(boxed))));
+  const cells = (first: string) => rows.filter((row) => row[2] === first);
+  expect(rows[2]?.slice(3)).toEqual(['This box', '300 g']);
+  expect(cells('slipway')[0]?.[4]).toBe('not weighed');
+  expect(cells('single spare')).toHaveLength(1);
+  const grams = rows
+    .filter((row) => row[3] !== 'This box')
+    .map((row) => /^([\d.]+) (k?)g$/.exec(row[4] ?? ''))
+    .reduce((sum, match) => sum + (match === null ? 0 : Number(match[1]) * (match[2] === 'k' ? 1000 : 1)), 0);
+  expect(textOf(one(packingList.build(jobOf(boxed))))).toContain(
+    `All boxes: ${Number((grams / 1000).toPrecision(3))} kg + 6 not weighed`,
+  );
+});
+
+test('a scale tag: weight less reading upside down is the shift, half of it level, none hook down', () => {
+  const tags = one(scaleTags.build(job)).blocks.flatMap((block) =>
+    block.block === 'tags' ? block.tags : [],
+  );
+  expect(tags).toHaveLength(6);
+  const [amber = []] = tags;
+  // amber: 46 g, turn-over shift 0.21 N; 0.046 kg x 9.80665 m/s² = 0.451 N; 0.451 - 0.21 = 0.241 N.
+  const words = amber.map((block) => (block.block === 'text' ? block.text : '')).join('\n');
+  expect(words).toContain('It weighs 0.45 N. Upside down it reads 0.24 N. Shift 0.21 N.');
+  const [table] = amber.flatMap((block) => (block.block === 'table' ? [block] : []));
+  expect(table?.rows.map((row) => row.slice(1))).toEqual([
+    ['0.00 N', '0'],
+    ['0.05 N', '0.5'],
+    ['0.11 N', '1.1'],
+    ['0.21 N', '2.1'],
+  ]);
+});
+
+test('a scale whose shift nobody measured says that it is assumed; one whose moving part is known does not', () => {
+  const unknown = demoPrepared((text, file) =>
+    file === 'kit' ? text.replace(/ {4}turn-over shift: 0\.15 N ± 0\.02 N\n/, '') : text,
+  );
+  const tags = one(scaleTags.build(jobOf(unknown))).blocks.flatMap((block) =>
+    block.block === 'tags' ? block.tags.map((tag) => JSON.stringify(tag)) : [],
+  );
+  expect(tags.filter((tag) => tag.includes('Assumed')).map((tag) => /"text":"(\w+)"/.exec(tag)?.[1])).toEqual(
+    ['moss'],
+  );
+});
+
+test('nine tables with long names have nine cards and nine signs', () => {
+  const crowded = jobOf(crowdedPrepared());
+  expect(tableCards.build(crowded)).toHaveLength(9);
+  expect(tableSigns.build(crowded)).toHaveLength(9);
+});
