@@ -15,8 +15,8 @@ export const TYPST_SOURCE = `
 #set page(
   paper: sheet.paper,
   flipped: sheet.at("isLandscape", default: false),
-  margin: (x: 14mm, top: 13mm, bottom: 16mm),
-  footer-descent: 4mm,
+  margin: (x: 14mm, top: 12mm, bottom: 15mm),
+  footer-descent: 3.5mm,
   footer: context {
     set text(size: 8pt)
     let pages = if counter(page).final().first() > 1 { counter(page).display("1 / 1", both: true) }
@@ -77,7 +77,7 @@ export const TYPST_SOURCE = `
 #let head(it) = if it.facts.len() == 0 and "mark" not in it { block(width: 100%, below: 1em, inset: (bottom: 2mm), stroke: (bottom: rule), name(it)) } else {
   let sides = if it.facts.len() == 0 { (1fr,) } else { (3fr, 2fr) }
   let columns = if "mark" in it { (26mm, ..sides) } else { sides }
-  block(width: 100%, stroke: rule, inset: 0pt, below: 1em, grid(
+  block(width: 100%, stroke: rule, inset: 0pt, below: 0.8em, grid(
     columns: columns,
     stroke: (x, y) => if x > 0 { (left: rule) },
     inset: 3mm,
