@@ -34,7 +34,7 @@ export const packingList: SheetKind = {
               [say('sheet.packing.whole'), totalText(language, kit.parts)],
             ],
           },
-          ...boxes.flatMap((box) => boxBlocks(language, box)),
+          ...boxes.flatMap((box) => kept(boxBlocks(language, box), box)),
           ...papers(job, say),
         ],
       }),
@@ -54,6 +54,13 @@ function boxesOf(parts: readonly KitPart[]): readonly Box[] {
   );
   return names.map((name) => ({ name, parts: parts.filter(({ box }) => box === name) }));
 }
+
+/** More than this go over a page anyway. */
+const MOST_KEPT = 30;
+
+/** A box is not torn over two pages where it fits one. */
+const kept = (blocks: readonly Block[], { parts }: Box): readonly Block[] =>
+  parts.length > MOST_KEPT ? blocks : [{ block: 'together', blocks }];
 
 function boxBlocks(language: Language, { name, parts }: Box): readonly Block[] {
   const say = sayIn(language);

@@ -19,7 +19,8 @@ export const sheetsKit = {
   'sheet.card.start.drawing': 'La mesa al principio',
   'sheet.card.other-today':
     'Mesa {table}: la tarjeta pone "{card}" como {role@word}; hoy es "{today}". La clave vale para "{today}".',
-  'sheet.card.nobody-today': 'Mesa {table}: la tarjeta pone "{card}" como {role@word}; hoy nada hace sus veces.',
+  'sheet.card.nobody-today':
+    'Mesa {table}: la tarjeta pone "{card}" como {role@word}; hoy nada hace sus veces.',
   'sheet.more-key': 'Clave de "más por descubrir"',
   'sheet.more-key.about': 'Para la persona adulta: lo que leerán los grupos que esperan. Pertenece al kit.',
   'sheet.labels': 'Etiquetas de piezas',
