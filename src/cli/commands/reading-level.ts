@@ -1,7 +1,7 @@
 import { prepare } from '../../core/prepare.ts';
+import { preparedForCards } from '../../core/prepare-cards.ts';
 import { sheetOf } from '../../documents/prepare.ts';
-import { cardLevelOf } from '../../documents/reading-level/card-level.ts';
-import { cardTextsOf } from '../../documents/reading-level/card-texts.ts';
+import { cardLevelsOf } from '../../documents/reading-level/card-level.ts';
 import { readingLevelJson } from '../../documents/text/reading-level-json.ts';
 import { readingLevelText } from '../../documents/text/reading-level-text.ts';
 import { readArguments } from '../arguments.ts';
@@ -20,16 +20,15 @@ export const readingLevel: Command = {
     const language = languageIn(found, 'language');
     const prepared = prepare(preparationFiles(terminal.folder, found.files));
     tellErrors(terminal, prepared, language);
-    const sheet = sheetOf(prepared);
-    const tables = sheet.tables.filter(({ setups }) => setups.length > 0);
-    if (tables.length === 0) return EXIT.findings;
-    const cards = tables.map((table) =>
-      cardLevelOf(
-        language,
-        { table: table.mark, title: table.title, texts: cardTextsOf(language, table) },
-        prepared.activity?.age ?? null,
-      ),
-    );
+    const ofKit = preparedForCards(prepared);
+    const sheet = sheetOf(ofKit);
+    const cards = cardLevelsOf({
+      prepared: ofKit,
+      sheet,
+      paper: 'a4',
+      languages: { cards: language, key: language },
+    });
+    if (cards.length === 0) return EXIT.findings;
     const print = found.isOn('json') ? readingLevelJson : readingLevelText;
     terminal.print(print(language, sheet.activity, cards));
     return hasErrors(prepared) || cards.some(({ verdict }) => verdict !== 'easy enough')

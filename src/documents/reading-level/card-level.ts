@@ -1,5 +1,8 @@
 import type { AgeRange } from '../../core/files/activity.ts';
-import type { CardText } from './card-texts.ts';
+import type { Language } from '../sentences/language.ts';
+import type { PaperJob } from '../sheets/paper-job.ts';
+import { cardsOf } from '../sheets/table-card.ts';
+import { type CardText, cardTextsOf } from './card-texts.ts';
 import { type ReadingLanguage, type ReadingLevel, readingLevelOf } from './reading-level.ts';
 import { isEasyEnough, MOST_WORDS_IN_A_STEP, type ReadingLimit, readingLimit } from './reading-limit.ts';
 import { sentencesOf, tokensOf } from './tokens.ts';
@@ -26,6 +29,18 @@ export interface CardWords {
   readonly table: string;
   readonly title: string;
   readonly texts: readonly CardText[];
+}
+
+/** The level of every card of a printing, in its language, for the youngest readers of the activity. */
+export function cardLevelsOf(job: PaperJob): readonly CardLevel[] {
+  const language: Language = job.languages.cards;
+  return cardsOf(job).map(({ table, card }) =>
+    cardLevelOf(
+      language,
+      { table: table.mark, title: table.title, texts: cardTextsOf(language, table, card) },
+      job.prepared.activity?.age ?? null,
+    ),
+  );
 }
 
 /** The level of a table's card for the youngest readers of the activity. */

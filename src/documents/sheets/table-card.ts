@@ -28,17 +28,21 @@ import { type Say, sayIn } from './say.ts';
 export const tableCards: SheetKind = {
   name: 'cards',
   of: 'kit',
-  build: (job) => {
-    const words = fileWords(job.sheet.tables.map(({ mark }) => mark));
-    const cards = job.sheet.tables.flatMap((table, n): readonly SheetOfPaper[] => {
-      const prepared = job.prepared.tables[n];
-      return prepared === undefined || table.setups.length === 0
-        ? []
-        : [tableCard(job, table, prepared, `card-${words[n]}`)];
-    });
-    return [...cards, ...moreToFindKey(job)];
-  },
+  build: (job) => [...cardsOf(job).map(({ card }) => card), ...moreToFindKey(job)],
 };
+
+/** The card of each table that has a setup. */
+export function cardsOf(
+  job: PaperJob,
+): readonly { readonly table: TableSheet; readonly card: SheetOfPaper }[] {
+  const words = fileWords(job.sheet.tables.map(({ mark }) => mark));
+  return job.sheet.tables.flatMap((table, n) => {
+    const prepared = job.prepared.tables[n];
+    return prepared === undefined || table.setups.length === 0
+      ? []
+      : [{ table, card: tableCard(job, table, prepared, `card-${words[n]}`) }];
+  });
+}
 
 /** Everything of one card that its pieces need. */
 interface Card {

@@ -2,7 +2,7 @@
 export const sentences = {
   'machine.lever': 'Palanca',
   'lever.about':
-    'Una barra rígida sobre un pasador. Poca fuerza lejos de él sube una gran carga cerca de él.',
+    'Una barra firme que gira en un pasador. Poca fuerza lejos de él sube una gran carga cerca de él.',
   'lever.bar': 'barra',
   'lever.field.mass-centre': 'distancia del extremo izquierdo al punto donde la barra queda en equilibrio',
   'lever.field.first-hole': 'distancia del extremo izquierdo al agujero 1',

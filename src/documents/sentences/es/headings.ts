@@ -15,7 +15,7 @@ export const headings = {
   'page.load': 'Carga',
   'page.read': 'Lectura',
   'page.drawing': 'Vista de lado',
-  'page.compare': 'Compáralo con el montaje {partner}.',
+  'page.compare': 'Compara con el montaje {partner}.',
   'page.partners': 'Compara los montajes {partners}.',
   'page.strip': '{scale}: {setups}',
   'page.strip.hint': 'Dibuja un punto donde quedó el indicador y escribe al lado el montaje.',

@@ -10,8 +10,7 @@ export const sheetsKit = {
   'sheet.card.take': 'Toma {mark} ({kind}).',
   'sheet.card.like': 'Hazlo como {like}. Cambia solo esto:',
   'sheet.card.again': 'Hazlo otra vez como {like}.',
-  'sheet.card.scale-ends':
-    'El dinamómetro {scale} llega hasta {range}. No tires más allá de su última marca.',
+  'sheet.card.scale-ends': 'La escala de {scale} llega a {range}. No tires más allá de su última marca.',
   'sheet.card.more': 'Más por descubrir',
   'sheet.card.more.about': '¿Tu grupo espera? Prueba también esto.',
   'sheet.card.start': 'Al terminar',

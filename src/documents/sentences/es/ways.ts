@@ -22,7 +22,8 @@ export const ways = {
   'hangs.hook down.instruction': 'Sujeta el dinamómetro por la anilla, con el gancho abajo.',
   'hangs.level.instruction': 'Sujeta el dinamómetro en horizontal.',
   'hangs.along the slope.instruction': 'Sujeta el dinamómetro a lo largo de la pendiente.',
-  'hangs.upside down.instruction': 'Dale la vuelta al dinamómetro: gancho arriba y anilla en la mano.',
+  'hangs.upside down.instruction':
+    'Dale la vuelta al dinamómetro. El gancho va arriba y la anilla en tu mano.',
   'hangs.angle.instruction': 'Sujeta el dinamómetro con el gancho a {angle} de la vertical hacia abajo.',
   'zeroed.angle.instruction':
     'Pon el indicador en 0 con el gancho a {angle} de la vertical hacia abajo. Después no toques el 0.',
