@@ -58,8 +58,8 @@ describe('a command line that can not be understood ends with code 2, nothing on
     ['--json and --csv', ['key', '--json', '--csv']],
     ['--to wants a value after it', ['pages', '--to']],
     ['--to wants a value after it', ['demo', '--to', '--once']],
-    ['there is no setup "L3" that can be prepared; did you mean "L1"?', ['explain', 'L3']],
-    ['there are L1, L2, S1', ['explain', 'L3']],
+    ['there is no setup "L9" that can be prepared; did you mean "L1"?', ['explain', 'L9']],
+    ['there are L1, L2, L3, S1', ['explain', 'L9']],
     [
       'there is no setup "T9" that can be prepared; did you mean "T1"?',
       ['review', '--setup', 'T9', '--reading', '2'],
@@ -109,7 +109,7 @@ describe('what each command prints', () => {
   it('check: the findings beside it, and a line with their count', () => {
     const { code, out, err } = at('check');
     expect(code).toBe(0);
-    expect(out).toMatch(/^7 tables, 16 setups: .+\n$/);
+    expect(out).toMatch(/^7 tables, 18 setups: .+\n$/);
     expect(err).toMatch(/^(error|warning|note)\[/);
   });
 
@@ -134,7 +134,7 @@ describe('what each command prints', () => {
   it('explain: the setups named, in any case and order, or all of them', () => {
     const setups = (out: string) => [...out.matchAll(/^Setup \S+ (\S+):/gm)].map(([, mark]) => mark);
     expect(setups(at('explain', 't1', 'L2').out)).toEqual(['T1', 'L2']);
-    expect(setups(at('explain').out)).toHaveLength(16);
+    expect(setups(at('explain').out)).toHaveLength(18);
     const elsewhere = runCommand(['explain', 'L1', '--in', join(boathouse, 'harbour-day.visit.yaml')]);
     expect(elsewhere.out).toBe(at('explain', 'L1').out);
     const stick = exampleIn(scratch, 'smallest', 'no visit');

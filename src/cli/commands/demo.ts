@@ -27,7 +27,7 @@ export const demo: Command = {
     const pages = text('to') ?? PAGES_FOLDER;
     name(writePages(terminal, prepared, pages, 'en'), 'pages', pages);
     const paper = text('to') ?? PAPER_FOLDER;
-    name(await printSheets(terminal, prepared, paper, usualWishes), 'sheets of paper (PDF)', paper);
+    name(await printSheets(terminal, prepared, paper, usualWishes(prepared)), 'sheets of paper (PDF)', paper);
     return hasErrors(prepared) ? EXIT.findings : EXIT.done;
   },
 };

@@ -6,8 +6,9 @@ import { sheetOf } from '../../documents/prepare.ts';
 import type { Language } from '../../documents/sentences/language.ts';
 import { sentence } from '../../documents/sentences/sentence.ts';
 import type { Paper, SheetOfPaper } from '../../documents/sheets/block.ts';
+import { readersOf } from '../../documents/sheets/groups.ts';
 import { sheetKinds } from '../../documents/sheets/list.ts';
-import type { PaperJob } from '../../documents/sheets/paper-job.ts';
+import type { PaperJob, SheetKind } from '../../documents/sheets/paper-job.ts';
 import { type Arguments, readArguments } from '../arguments.ts';
 import { type Command, EXIT, type Terminal, UsageFault } from '../command.ts';
 import { preparationFiles, writeText } from '../files.ts';
@@ -27,8 +28,8 @@ export const print: Command = {
     `--only KINDS          some of ${sheetKinds.map((kind) => kind.name).join(', ')}, with commas between`,
     '--paper a4|letter     the paper (a4)',
     `--to FOLDER           where they go (${PAPER_FOLDER}); sheets of the same name are written again`,
-    '--cards-in LANGUAGE   en or es, for what pupils read (en)',
-    '--key-in LANGUAGE     en or es, for what the teacher reads (en)',
+    '--cards-in LANGUAGE   en or es, for what pupils read (what the visit says, else en)',
+    '--key-in LANGUAGE     en or es, for what the teacher reads (the same)',
     '--open                open the folder when it is done',
   ],
   run: async (args, terminal) => {
@@ -44,8 +45,9 @@ export const print: Command = {
     tellErrors(terminal, prepared, languageIn(found, 'key-in'));
     if (prepared.tables.length === 0) return EXIT.findings;
     const folder = found.text('to') ?? PAPER_FOLDER;
-    for (const name of await printSheets(terminal, prepared, folder, wishesOf(found))) terminal.print(name);
-    tellOtherThanOnCards(terminal, prepared, languageIn(found, 'key-in'));
+    const wishes = wishesOf(found, prepared);
+    for (const name of await printSheets(terminal, prepared, folder, wishes)) terminal.print(name);
+    tellOtherThanOnCards(terminal, prepared, wishes.key);
     if (found.isOn('open')) openFolder(resolve(terminal.folder, folder));
     return hasErrors(prepared) ? EXIT.findings : EXIT.done;
   },
@@ -68,8 +70,13 @@ export interface Wishes {
   readonly key: Language;
 }
 
-/** Everything, on A4, in English. */
-export const usualWishes: Wishes = { only: null, paper: 'a4', cards: 'en', key: 'en' };
+/** Everything, on A4, in the languages of the visit. */
+export const usualWishes = ({ visit }: Prepared): Wishes => ({
+  only: null,
+  paper: 'a4',
+  cards: visit?.cardsIn ?? 'en',
+  key: visit?.keyIn ?? 'en',
+});
 
 /** Sets all sheets that are wished for, tells how far it is, and gives back the files' names. */
 export async function printSheets(
@@ -108,10 +115,29 @@ export function sheetsOf(prepared: Prepared, { only, paper, cards, key }: Wishes
   const jobs = { kit: jobOf(preparedForCards(prepared)), visit: jobOf(prepared) };
   return sheetKinds
     .filter(({ name }) => only === null || only.includes(name))
-    .flatMap(({ of, build }) => build(jobs[of]));
+    .flatMap(({ name, of, build }) => [
+      ...build(jobs[of]),
+      ...(name === 'cards' ? cardsForOthers(jobs.kit, prepared, build) : []),
+    ]);
 }
 
-function wishesOf(found: Arguments): Wishes {
+/** Cards once more in each language that a group reads instead; what stands on a card knows nothing of it. */
+function cardsForOthers(
+  job: PaperJob,
+  { visit }: Prepared,
+  build: SheetKind['build'],
+): readonly SheetOfPaper[] {
+  const { cards, key } = job.languages;
+  const others = readersOf(visit, cards).filter(({ language }) => language !== cards);
+  return others.flatMap(({ language }) =>
+    build({ ...job, languages: { cards: language, key } })
+      .filter(({ name }) => name.startsWith('card-'))
+      .map((sheet) => ({ ...sheet, name: `${sheet.name}-${language}` })),
+  );
+}
+
+/** What is asked for on the command line; what is not, as the visit has it. */
+export function wishesOf(found: Arguments, prepared: Prepared): Wishes {
   const known = sheetKinds.map((kind) => kind.name);
   const only = found.text('only')?.split(/\s*,\s*/) ?? null;
   const unknown = only?.find((name) => !known.includes(name));
@@ -119,7 +145,13 @@ function wishesOf(found: Arguments): Wishes {
     throw new UsageFault(`there are no sheets "${unknown}"; there are ${known.join(', ')}`);
   const paper = PAPERS[found.text('paper') ?? 'a4'];
   if (paper === undefined) throw new UsageFault('the paper is a4 or letter');
-  return { only, paper, cards: languageIn(found, 'cards-in'), key: languageIn(found, 'key-in') };
+  const usual = usualWishes(prepared);
+  return {
+    only,
+    paper,
+    cards: found.text('cards-in') === null ? usual.cards : languageIn(found, 'cards-in'),
+    key: found.text('key-in') === null ? usual.key : languageIn(found, 'key-in'),
+  };
 }
 
 /** With whatever this system opens folders with; where there is none, nothing is lost. */

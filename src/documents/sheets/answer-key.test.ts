@@ -74,5 +74,5 @@ test('a table whose part is missing today is named with what can not be prepared
   );
   const lines = without === undefined ? [] : wordsOf(without);
   expect(lines).toContain('Table 1: The oar that lifts · Lever');
-  expect(lines).toContain('Not prepared today: L1 and L2.');
+  expect(lines).toContain('Not prepared today: L1, L2 and L3.');
 });

@@ -24,7 +24,7 @@ test('every table has the good ranges of its setups in one line', () => {
 
 test('a number in grams is told by the column of the scale that has them', () => {
   const [wrote, likely, say] = rows.find(([, cause]) => cause === 'The number counts grams') ?? [];
-  expect(wrote).toBe('about 220 (L1), 440 (L2)');
+  expect(wrote).toBe('about 220 (L1), 440 (L2), 150 (L3)');
   expect(likely).toBe('The number counts grams');
   expect(say).toBe('look which unit stands at the marks.');
 });

@@ -5,22 +5,47 @@ import { dataCharts } from './data-chart.ts';
 
 const prepared = demoPrepared();
 const job = paperJob(prepared);
-const charts = dataCharts.build(job);
+const all = dataCharts.build(job);
+const charts = all.filter(({ language }) => language === 'en');
 
 test('there is one file a level, and in it one chart a group with its label', () => {
   expect(charts.map(({ name }) => name)).toEqual(['chart-level-1', 'chart-level-2', 'chart-level-3']);
   for (const chart of charts) {
     const groups = wordsOf(chart).filter((line) => /^Group: /.test(line));
-    expect(groups).toEqual(['A', 'B', 'C', 'D', 'E', 'F'].map((label) => `Group: ${label}`));
-    expect(chart.blocks.filter(({ block }) => block === 'page-break')).toHaveLength(5);
+    expect(groups).toEqual(['A', 'B', 'C', 'D', 'E'].map((label) => `Group: ${label}`));
+    expect(chart.blocks.filter(({ block }) => block === 'page-break')).toHaveLength(4);
   }
+});
+
+test('a group that reads another language has its charts in a file of that language', () => {
+  const others = all.filter(({ language }) => language !== 'en');
+  expect(others.map(({ name, language }) => `${name} ${language}`)).toEqual([
+    'chart-level-1-es es',
+    'chart-level-2-es es',
+    'chart-level-3-es es',
+  ]);
+  for (const chart of others) {
+    expect(wordsOf(chart).filter((line) => /^Grupo: /.test(line))).toEqual(['Grupo: F']);
+    expect(wordsOf(chart).join('\n')).not.toContain('Group');
+  }
+});
+
+test('an activity that wishes one level gets the charts of that level alone', () => {
+  const one = demoPrepared((text, file) =>
+    file === 'activity' ? text.replace(/^age:.*$/m, '$&\nlevel: 2') : text,
+  );
+  expect(dataCharts.build(paperJob(one)).map(({ name }) => name)).toEqual([
+    'chart-level-2',
+    'chart-level-2-es',
+  ]);
 });
 
 test('every setup has its row in every chart, with a guess before it', () => {
   const marks = job.sheet.tables.flatMap((table) => table.setups.map(({ mark }) => mark));
   for (const chart of charts) {
     const first = rowsOf(chart).slice(0, marks.length);
-    expect(first.map(([mark]) => mark)).toEqual(marks);
+    expect(first.map(([mark]) => mark?.replace(' if you wait', ''))).toEqual(marks);
+    expect(first.filter(([mark]) => mark?.endsWith(' if you wait'))).toHaveLength(2);
     expect(wordsOf(chart).join('\n')).toMatch(/guess/i);
   }
 });
@@ -52,7 +77,7 @@ test('a chart stays the same when the predictions change', () => {
       prediction: { ...setup.prediction, outcome: { kind: 'scale on the other side', force: 3 } as const },
     })),
   }));
-  expect(dataCharts.build({ ...job, sheet: { ...job.sheet, tables } })).toEqual(charts);
+  expect(dataCharts.build({ ...job, sheet: { ...job.sheet, tables } })).toEqual(all);
 });
 
 test('level 1 compares partners, level 2 writes units, level 3 leaves no room for work where nothing moves', () => {
@@ -68,7 +93,9 @@ test('level 1 compares partners, level 2 writes units, level 3 leaves no room fo
 
 test('a visit that says nothing of groups gets one chart with a line for the label', () => {
   const alone = paperJob(
-    demoPrepared((text, file) => (file === 'visit' ? text.replace(/^groups:.*\n/m, '') : text)),
+    demoPrepared((text, file) =>
+      file === 'visit' ? text.replace(/^groups:.*\ngroup languages:.*\n/m, '') : text,
+    ),
   );
   const [chart] = dataCharts.build(alone);
   expect(chart === undefined ? [] : wordsOf(chart).filter((line) => line.startsWith('Group:'))).toEqual([

@@ -1,9 +1,10 @@
 import { isNotDefined } from '../../core/description/not-defined.ts';
 import type { SetupSheet, TableSheet } from '../pages/sheet.ts';
 import { unitLabel } from '../printing/reading-text.ts';
+import type { Language } from '../sentences/language.ts';
 import { marksOf } from '../text/prediction-text.ts';
 import type { Block, Cell, SheetOfPaper, Table } from './block.ts';
-import { groupLabels } from './groups.ts';
+import { type GroupLabel, type Readers, readersOf } from './groups.ts';
 import type { PaperJob, SheetKind } from './paper-job.ts';
 import { type Say, sayIn } from './say.ts';
 import { extraMarks, visitFacts, visitSheet } from './visit-sheet.ts';
@@ -23,27 +24,33 @@ const READINGS = 3;
 export const dataCharts: SheetKind = {
   name: 'charts',
   of: 'visit',
-  build: (job) => LEVELS.map((level) => chartsOf(job, level)),
+  build: (job) => {
+    const readers = readersOf(job.prepared.visit, job.languages.cards);
+    const wished = job.prepared.activity?.level ?? null;
+    return LEVELS.filter((level) => wished === null || level === wished).flatMap((level) =>
+      readers.map((each) => chartsOf(job, level, each)),
+    );
+  },
 };
 
-/** All groups' charts of one level in one file, so that it is printed in one go. */
-function chartsOf(job: PaperJob, level: Level): SheetOfPaper {
-  const language = job.languages.cards;
+/** The charts of one level and language in one file, so that they are printed in one go. */
+function chartsOf(job: PaperJob, level: Level, { language, groups }: Readers): SheetOfPaper {
   const say = sayIn(language);
   const title = say('sheet.chart', { level });
   return visitSheet(job, language, {
-    name: `chart-level-${level}`,
+    name: `chart-level-${level}${language === job.languages.cards ? '' : `-${language}`}`,
     title,
     ...(level === 3 ? { isLandscape: true as const } : {}),
-    blocks: groupLabels(job.prepared.visit?.groups ?? null).flatMap((group, n) => [
+    blocks: groups.flatMap((group, n) => [
       ...(n === 0 ? [] : [{ block: 'page-break' } as const]),
-      ...chart(job, level, group, say),
+      ...chart(job, level, group, language),
     ]),
   });
 }
 
-function chart(job: PaperJob, level: Level, group: string | null, say: Say): readonly Block[] {
-  const facts = visitFacts(job, job.languages.cards);
+function chart(job: PaperJob, level: Level, group: GroupLabel, language: Language): readonly Block[] {
+  const say = sayIn(language);
+  const facts = visitFacts(job, language);
   return [
     {
       block: 'title',

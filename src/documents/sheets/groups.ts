@@ -1,15 +1,34 @@
+import type { PaperLanguage } from '../../core/files/group-words.ts';
 import type { Visit } from '../../core/files/visit-file.ts';
 
-/**
- * Labels of the groups, never names: letters, where the visit only says how many there are. After Z
- * they go on with two letters. A visit that says nothing has one group, whose label is written by hand.
- *
- * @example groupLabels(3) // => ['A', 'B', 'C']
- * @example groupLabels(null) // => [null]
- */
-export const groupLabels = (count: Visit['groups']): readonly (string | null)[] =>
-  count === null ? [null] : Array.from({ length: count }, (_, n) => letters(n));
+/** The label of a group on its papers, never a name; `null` where it is written by hand. */
+export type GroupLabel = string | null;
 
-const LETTERS = 26;
-const letters = (n: number): string =>
-  (n >= LETTERS ? letters(Math.floor(n / LETTERS) - 1) : '') + String.fromCharCode(65 + (n % LETTERS));
+/** The labels of a visit's groups; a visit that says nothing has one group. */
+export const groupLabels = (visit: Pick<Visit, 'groupLabels'> | null): readonly GroupLabel[] =>
+  visit === null || visit.groupLabels.length === 0 ? [null] : visit.groupLabels;
+
+/** Groups that read the same language; those of the cards' own language come first. */
+export interface Readers {
+  readonly language: PaperLanguage;
+  readonly groups: readonly GroupLabel[];
+}
+
+/**
+ * Who reads which language.
+ *
+ * @example readersOf({ groupLabels: ['A', 'B'], groupLanguages: { A: 'es' } }, 'en').map(({ language }) => language) // => ['en', 'es']
+ */
+export function readersOf(
+  visit: Pick<Visit, 'groupLabels' | 'groupLanguages'> | null,
+  cards: PaperLanguage,
+): readonly Readers[] {
+  const languageOf = (group: GroupLabel): PaperLanguage =>
+    (group === null ? undefined : visit?.groupLanguages[group]) ?? cards;
+  const groups = groupLabels(visit);
+  const languages = [...new Set([cards, ...groups.map(languageOf)])];
+  return languages.flatMap((language) => {
+    const own = groups.filter((group) => languageOf(group) === language);
+    return own.length === 0 ? [] : [{ language, groups: own }];
+  });
+}

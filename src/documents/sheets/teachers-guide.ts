@@ -15,7 +15,7 @@ import { pupilQuestions } from './guide/pupil-questions.ts';
 import { sixNames } from './guide/six-names.ts';
 import type { PaperJob, SheetKind } from './paper-job.ts';
 import { type Say, sayIn } from './say.ts';
-import { notPreparedBlocks, visitFacts, visitSheet } from './visit-sheet.ts';
+import { extraMarks, notPreparedBlocks, visitFacts, visitSheet } from './visit-sheet.ts';
 
 /**
  * For a teacher who has never seen the kit: twenty minutes the night before, the day in order, each
@@ -84,7 +84,10 @@ function tableNotes(
   say: Say,
 ): readonly Block[] {
   const heading = say('key.text.table', { mark: table.mark, title: table.title });
-  const questions = pupilQuestions(table, language, say);
+  // What only a group that waits has seen, the class doesn't ask about.
+  const extra = extraMarks(prepared);
+  const seen = { ...table, setups: table.setups.filter(({ mark }) => !extra.has(mark)) };
+  const questions = pupilQuestions(seen, language, say);
   const limits = limitsOfTable(prepared, language, say);
   const isKnown = machineNamed(table.machine) !== undefined;
   return [

@@ -47,7 +47,7 @@ export const fileFields = {
   'visit.field.date': 'day of the visit, year-month-day',
   'visit.field.groups': 'how many groups',
   'visit.field.group-labels': 'what stands on the papers of the groups: a label each, never a name',
-  'visit.field.group-languages': 'groups whose cards are in another language, by label',
+  'visit.field.group-languages': 'groups whose cards and charts are in another language, by label',
   'visit.field.group-language': 'language of the cards of this group',
   'visit.field.cards-in': 'language of cards and charts',
   'visit.field.key-in': 'language of the key and of all that is for adults',

@@ -58,7 +58,7 @@ export const fileFields = {
   'activity.field.level': 'tabla de datos: 1 más o menos, 2 números, 3 trabajo; si no se pone: las tres',
   'visit.field.group-labels':
     'lo que va en los papeles de los grupos: una etiqueta por grupo, nunca un nombre',
-  'visit.field.group-languages': 'grupos cuyas tarjetas están en otro idioma, por etiqueta',
+  'visit.field.group-languages': 'grupos cuyas tarjetas y hojas de datos están en otro idioma, por etiqueta',
   'visit.field.group-language': 'idioma de las tarjetas de este grupo',
   'visit.field.cards-in': 'idioma de las tarjetas y las tablas de datos',
   'visit.field.key-in': 'idioma de la clave y de todo lo que es para adultos',

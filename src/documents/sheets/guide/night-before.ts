@@ -4,7 +4,6 @@ import { cautionsOf } from '../../sentences/caution-words.ts';
 import { machineName } from '../../text/explain-text.ts';
 import { outcomeShort } from '../../text/prediction-text.ts';
 import type { Block, Cell } from '../block.ts';
-import { groupLabels } from '../groups.ts';
 import type { PaperJob } from '../paper-job.ts';
 import type { Say } from '../say.ts';
 
@@ -51,7 +50,7 @@ function dryRun(job: PaperJob, say: Say): string {
 /** In the order in which they are needed; a visit that says nothing of groups has its copies written by hand. */
 function printOrder(job: PaperJob, say: Say): readonly (readonly Cell[])[] {
   const { visit } = job.prepared;
-  const groups = visit?.groups === null || visit === null ? null : groupLabels(visit.groups).length;
+  const groups = visit?.groups === null || visit === null ? null : visit.groups;
   const adults = visit?.helpers === null || visit === null ? null : visit.helpers + 1;
   const aGroup = groups === null ? say('guide.print.a-group') : say('guide.print.count', { count: groups });
   const anAdult = adults === null ? say('guide.print.an-adult') : say('guide.print.count', { count: adults });
