@@ -19,7 +19,8 @@ export function readingLines(language: Language, { scale, prediction }: SetupShe
   return [...held, sentence(language, `way.${prediction.way}.instruction`)];
 }
 
-const rangeWords = (language: Language, scale: ScaleSheet): string =>
+/** The last mark of a scale, with its unit. */
+export const rangeWords = (language: Language, scale: ScaleSheet): string =>
   `${scaleEnds(language, scale)[1]} ${unitLabel(scale.graduations.unit)}`;
 
 /** The first and the last number that stand on a scale, without its unit. */

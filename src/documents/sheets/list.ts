@@ -7,6 +7,7 @@ import type { SheetKind } from './paper-job.ts';
 import { partLabels } from './part-labels.ts';
 import { rekeySheet } from './rekey-sheet.ts';
 import { scaleTags } from './scale-tags.ts';
+import { substitutionSlips } from './substitution-slips.ts';
 import { tableCards } from './table-card.ts';
 import { tableSigns } from './table-sign.ts';
 import { teachersGuide } from './teachers-guide.ts';
@@ -23,5 +24,6 @@ export const sheetKinds: readonly SheetKind[] = [
   rekeySheet,
   arrivalSheet,
   carriedPage,
+  substitutionSlips,
   teachersGuide,
 ];
