@@ -23,27 +23,42 @@ export interface ReadPdf {
 
 const isThere = (): boolean => spawnSync('pdfinfo', ['-v']).error === undefined;
 
-/** Reads a PDF, or ends the test and says so where poppler is not installed. */
+/** Reads a PDF, or ends the test and says so where poppler is not installed. The tags, which take long, only when asked for. */
 export function readPdf(pdf: Uint8Array, context: TestContext): ReadPdf {
   if (!isThere()) notRun('paper', 'poppler is not installed (apt-get install poppler-utils)', context);
+  const { info, fonts, text } = inFile(pdf, (file) => ({
+    info: run('pdfinfo', [file]),
+    fonts: run('pdffonts', [file]),
+    text: run('pdftotext', ['-enc', 'UTF-8', file, '-']),
+  }));
+  const fact = (name: string): string => new RegExp(`^${name}:\\s*(.*)$`, 'm').exec(info)?.[1]?.trim() ?? '';
+  let tags: string | null = null;
+  const structure = (): string => {
+    tags ??= inFile(pdf, (file) => run('pdfinfo', ['-struct-text', file]));
+    return tags;
+  };
+  return {
+    pages: Number(fact('Pages')),
+    isTagged: fact('Tagged') === 'yes',
+    title: fact('Title'),
+    size: /\((.*)\)/.exec(fact('Page size'))?.[1] ?? fact('Page size'),
+    fonts: fontsIn(fonts),
+    text: text.split('\f').slice(0, -1),
+    get structure() {
+      return structure();
+    },
+    get said() {
+      return saidIn(structure());
+    },
+  };
+}
+
+function inFile<T>(pdf: Uint8Array, use: (file: string) => T): T {
   const folder = mkdtempSync(join(tmpdir(), 'handspike-paper-'));
   try {
     const file = join(folder, 'sheet.pdf');
     writeFileSync(file, pdf);
-    const structure = run('pdfinfo', ['-struct-text', file]);
-    const info = run('pdfinfo', [file]);
-    const fact = (name: string): string =>
-      new RegExp(`^${name}:\\s*(.*)$`, 'm').exec(info)?.[1]?.trim() ?? '';
-    return {
-      pages: Number(fact('Pages')),
-      isTagged: fact('Tagged') === 'yes',
-      title: fact('Title'),
-      size: /\((.*)\)/.exec(fact('Page size'))?.[1] ?? fact('Page size'),
-      fonts: fontsIn(run('pdffonts', [file])),
-      text: run('pdftotext', ['-enc', 'UTF-8', file, '-']).split('\f').slice(0, -1),
-      structure,
-      said: saidIn(structure),
-    };
+    return use(file);
   } finally {
     rmSync(folder, { recursive: true, force: true });
   }
