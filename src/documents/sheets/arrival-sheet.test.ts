@@ -48,3 +48,22 @@ test('what to do outside the range goes from the zero of the scale to closing th
     'Close the table below 3.9 N or above 4.8 N.',
   ]);
 });
+
+test('an end of the plausible readings is printed in the unit that stands on the scale', () => {
+  const grams = paperJob(
+    demoPrepared((text, file) =>
+      file === 'kit'
+        ? text.replace(
+            'range: 5 N\n    graduation: 0.1 N\n    other graduation: 10 gf\n    mass: 46',
+            'range: 500 gf\n    graduation: 10 gf\n    mass: 46',
+          )
+        : text,
+    ),
+  );
+  const [inGrams] = arrivalSheet.build(grams);
+  const lines = inGrams === undefined ? [] : wordsOf(inGrams);
+  expect(lines.join('\n')).not.toContain(' gf');
+  expect(lines.find((line) => line.startsWith('Close the table'))).toMatch(
+    /^Close the table below \d+ g or above \d+ g\.$/,
+  );
+});

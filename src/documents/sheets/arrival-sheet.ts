@@ -1,9 +1,13 @@
 import { arrivalCheckOf, stepsOutside } from '../../core/calibration/arrival-check.ts';
+import type { Fact } from '../../core/diagnostics/diagnostic.ts';
 import type { PreparedTable } from '../../core/prepare.ts';
+import type { Predicted } from '../../core/setups/difference.ts';
 import { setupSheet } from '../prepare.ts';
+import { markText } from '../printing/reading-text.ts';
 import { hangInstruction, zeroInstruction } from '../sentences/hang-words.ts';
-import type { Language } from '../sentences/language.ts';
-import { outcomeShort } from '../text/prediction-text.ts';
+import { type Language, languagePack } from '../sentences/language.ts';
+import { unitWords } from '../sentences/unit-words.ts';
+import { marksOf, outcomeShort } from '../text/prediction-text.ts';
 import type { Block } from './block.ts';
 import type { SheetKind } from './paper-job.ts';
 import { type Say, sayIn } from './say.ts';
@@ -69,13 +73,28 @@ function tableBlock(table: PreparedTable, language: Language, say: Say): Block {
             },
             { block: 'line', name: say('sheet.arrival.read', { setup: mark }) },
             { block: 'text', text: say('sheet.arrival.outside'), tone: 'strong' },
-            { block: 'steps', items: stepsOutside(arrival).map(({ key, facts }) => say(key, facts)) },
+            { block: 'steps', items: outside(arrival, language, say) },
           ],
         ],
       },
       ...missing,
     ],
   };
+}
+
+/** What to do outside the range; figures as they stand on the instrument. */
+function outside(arrival: Predicted, language: Language, say: Say): readonly string[] {
+  const { decimal } = languagePack(language);
+  const marks = marksOf(arrival.prediction);
+  const onTheMarks = (si: number): string =>
+    `${markText(marks, si, decimal)} ${unitWords(language, marks.unit)}`;
+  return stepsOutside(arrival).map(({ key, facts }) => {
+    const told = Object.entries(facts).map(([name, fact]): readonly [string, Fact] => {
+      if (typeof fact === 'number') return [name, onTheMarks(fact)];
+      return typeof fact === 'object' && 'si' in fact ? [name, onTheMarks(fact.si)] : [name, fact];
+    });
+    return say(key, Object.fromEntries(told));
+  });
 }
 
 /** The trial reading of a table and all that is done for it; `null` where nothing is read on arrival. */

@@ -55,3 +55,22 @@ test('every usual mistake of every machine has its few words to say', () => {
   );
   expect(without).toEqual([]);
 });
+
+test('a pointer that would rest on its stop is told as such, with the zero to set', () => {
+  const heavy = demoPrepared((text, file) =>
+    file === 'kit'
+      ? text
+          .replace('mass: 46 g ± 0.5 g', 'mass: 300 g ± 0.5 g')
+          .replace('turn-over shift: 0.21 N ± 0.02 N', 'turn-over shift: 2.4 N ± 0.02 N')
+      : file === 'activity'
+        ? text.replace('setup: L1\n', 'setup: L1\n        hand carries the scale: yes\n')
+        : text,
+  );
+  const [carried] = carriedPage.build(paperJob(heavy));
+  const row = (carried === undefined ? [] : rowsOf(carried)).find(([wrote]) => wrote?.startsWith('it stays'));
+  expect(row).toEqual([
+    'it stays at 0 or on its stop (L1)',
+    'The scale was turned upside down with its old zero',
+    'zero the scale the way it hangs.',
+  ]);
+});

@@ -193,6 +193,13 @@ export function textbookInBoth(
   }
 }
 
+/** The schoolbook's figure in the unit of the instrument that is read, so that both can be set side by side. */
+export function textbookOnScale(language: Language, textbook: Textbook, marks: Graduations): string {
+  if (textbook.unit !== 'N' || marks.unit === 'N') return textbookValue(language, textbook, marks);
+  const { decimal } = languagePack(language);
+  return `${trimmed(significant(textbook.value / marks.unitSi, 3, decimal))} ${unitWords(language, marks.unit)}`;
+}
+
 /** The one measurement that would narrow the range most. Empty where there is none. */
 export function narrowingText(language: Language, prediction: Prediction): string {
   const { narrows } = prediction;

@@ -108,6 +108,10 @@ export const guide = {
     '{setup}: it hardly beats bare hands. The load is {actual} times the pull; the book says {ideal} times.',
   'guide.limit.hardly-ease':
     '{setup}: it hardly beats bare hands. The force on the faces is {actual} times the push; the book says {ideal} times.',
+  'guide.limit.worse-pull':
+    '{setup}: bare hands do better. The load is only {actual} times the pull; the book says {ideal} times.',
+  'guide.limit.worse-ease':
+    '{setup}: bare hands do better. The force on the faces is only {actual} times the push; the book says {ideal} times.',
   'guide.limit.outcome': '{setup}: {outcome}',
   'guide.limit.alike': 'Partners look alike. {here}. Let each hand read three times.',
   'guide.limit.wide':

@@ -110,6 +110,10 @@ export const guide = {
     '{setup}: apenas mejora a las manos solas. La carga es {actual} veces el esfuerzo; el libro dice {ideal} veces.',
   'guide.limit.hardly-ease':
     '{setup}: apenas mejora a las manos solas. La fuerza en las caras es {actual} veces el empuje; el libro dice {ideal} veces.',
+  'guide.limit.worse-pull':
+    '{setup}: las manos solas lo hacen mejor. La carga es solo {actual} veces el esfuerzo; el libro dice {ideal} veces.',
+  'guide.limit.worse-ease':
+    '{setup}: las manos solas lo hacen mejor. La fuerza en las caras es solo {actual} veces el empuje; el libro dice {ideal} veces.',
   'guide.limit.outcome': '{setup}: {outcome}',
   'guide.limit.alike': 'Los compañeros parecen iguales. {here}. Haz que cada mano lea tres veces.',
   'guide.limit.wide':

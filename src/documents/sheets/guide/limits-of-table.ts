@@ -33,7 +33,7 @@ export function limitsOfTable(table: PreparedTable, language: Language, say: Say
       ...found,
       ...(isWeak && !said.has(`${mark} wedge.hands-do-better`)
         ? [
-            say(`guide.limit.hardly-${prediction.watched}`, {
+            say(`guide.limit.${actual < 1 ? 'worse' : 'hardly'}-${prediction.watched}`, {
               setup: mark,
               actual: timesText(language, actual),
               ideal: timesText(language, ideal),

@@ -3,7 +3,7 @@ import type { SetupSheet, TableSheet } from '../../pages/sheet.ts';
 import type { Language } from '../../sentences/language.ts';
 import { hasSentence } from '../../sentences/sentence.ts';
 import { whyText } from '../../text/key-table.ts';
-import { goodRangeOf, rangeText, textbookValue } from '../../text/prediction-text.ts';
+import { goodRangeOf, marksOf, rangeText, textbookOnScale } from '../../text/prediction-text.ts';
 import type { Say } from '../say.ts';
 import { definedOr, expectedOf, expectedWithUnit, raised, timesText } from './figures.ts';
 
@@ -48,7 +48,7 @@ function bookFacts(setups: readonly SetupSheet[], language: Language) {
   if (most === undefined || why === '') return null;
   return {
     setup: most.setup.mark,
-    textbook: textbookValue(language, most.textbook, most.setup.prediction.graduations),
+    textbook: textbookOnScale(language, most.textbook, marksOf(most.setup.prediction)),
     expected: most.shown,
     why,
   };
