@@ -201,7 +201,7 @@ export const guide = {
   'guide.needs.grip-numbers':
     'The hardest pull here is {hard}, about {most}. The lightest is {easy}, about {least}: start there.',
   'guide.needs.reach':
-    'Seated or small: build on a low table, and turn the scale so that the pointer is at eye level. Let another hand load.',
+    'Seated or small: build on a low table, so that the pointer comes to eye level. Let another hand load.',
   'guide.needs.one-hand':
     'One hand: clamp the stand to the table. One hand is enough to pull; the check role holds the rest.',
   'guide.needs.language':

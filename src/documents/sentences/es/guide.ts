@@ -206,7 +206,7 @@ export const guide = {
   'guide.needs.grip-numbers':
     'El esfuerzo mayor es aquí {hard}, unos {most}. El menor es {easy}, unos {least}: empieza por ahí.',
   'guide.needs.reach':
-    'Sentado o de poca altura: monta en una mesa baja y gira el dinamómetro para que el indicador quede a la altura de los ojos. Que otra mano ponga la carga.',
+    'Sentado o pequeño: monta en una mesa baja, con el indicador a la altura de los ojos. Que otra mano ponga la carga.',
   'guide.needs.one-hand':
     'Una sola mano: sujeta el soporte a la mesa con una mordaza. Para tirar basta una mano; quien comprueba sostiene lo demás.',
   'guide.needs.language':
