@@ -33,7 +33,7 @@ const prepared = prepare({
   visit: read('harbour-day.visit.yaml'),
 });
 const typesetter = startTypesetter();
-const cards = () => sheetsOf(prepared, { ...usualWishes, only: ['cards'] });
+const cards = () => sheetsOf(prepared, { ...usualWishes(prepared), only: ['cards'] });
 await typesetter.set(cards()[0]);
 const again = [];
 for (let round = 0; round < 3 * ROUNDS; round += 1) {
