@@ -25,8 +25,13 @@ export const mistakes: readonly UsualMistake<Screw>[] = [
 
 const isCounted = (screw: Screw): boolean => screw.turns !== null || screw.inputs.travel !== undefined;
 
-function miscounted(screw: Screw, by: 1 | -1): Screw | null {
+/**
+ * Counting towards a travel, one too many is written. Counting off a number of turns, one too many is
+ * one turn of the screw too few.
+ */
+function miscounted(screw: Screw, counted: 1 | -1): Screw | null {
   if (!isCounted(screw)) return null;
+  const by = screw.turns === null ? counted : -counted;
   const least = screw.turns ?? (screw.inputs.travel?.value ?? 0) / (screw.starts * screw.inputs.pitch.value);
   if (least + by <= 0) return null;
   return { ...screw, counting: { ...screw.counting, extra: screw.counting.extra + by } };

@@ -83,14 +83,14 @@ describe('usual mistakes at a screw', () => {
   const byTurns = screwStation({ pitch: 0.00125, turns: 8 });
   const byTravel = screwStation({ pitch: 0.00125, travel: 0.01 });
 
-  it('one turn more gives (n + 1)/n of the travel, or a count of one more', () => {
-    expect(counted(mistaken('screw.turn-more', byTurns)).value / 0.01).toBeCloseTo(9 / 8, 12);
+  it('one turn too many counted gives a count of one more, or (n - 1)/n of the travel', () => {
+    expect(counted(mistaken('screw.turn-more', byTurns)).value / 0.01).toBeCloseTo(7 / 8, 12);
     expect(counted(mistaken('screw.turn-more', byTravel)).value).toBeCloseTo(9, 12);
   });
 
-  it('one turn less gives (n - 1)/n, and cannot happen with a single turn', () => {
-    expect(counted(mistaken('screw.turn-less', byTurns)).value / 0.01).toBeCloseTo(7 / 8, 12);
-    expect(mistaken('screw.turn-less', screwStation({ pitch: 0.001, turns: 1 }))).toBeNull();
+  it('one turn too few counted gives (n + 1)/n of the travel; the only turn can not be counted twice', () => {
+    expect(counted(mistaken('screw.turn-less', byTurns)).value / 0.01).toBeCloseTo(9 / 8, 12);
+    expect(mistaken('screw.turn-more', screwStation({ pitch: 0.001, turns: 1 }))).toBeNull();
   });
 
   it('half turns counted as turns halve the travel, or double the count', () => {
