@@ -37,7 +37,7 @@ export function setupSheet({ setup, prediction, load, shows }: PreparedSetup): S
   return {
     mark: setup.mark,
     figures: figuresOf(setup, load, Math.max(0, prediction.pull?.value ?? 0)),
-    steps: setup.machine.steps(setup.station),
+    steps: setup.machine.steps(setup.station, setup.watched === 'ease'),
     cautions: setup.machine.cautions(setup.station),
     prediction,
     load: load === null ? null : loadSheet(load),

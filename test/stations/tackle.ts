@@ -1,6 +1,6 @@
 import { sheavesNeeded, type Tackle } from '../../src/core/machines/tackle/station.ts';
-import { kilograms, newtons, radians, ratio } from '../../src/core/quantities/brands.ts';
-import { shareFromEfficiency } from '../../src/core/statics/sheave.ts';
+import { kilograms, newtons, radians } from '../../src/core/quantities/brands.ts';
+import { dragShare } from '../../src/core/sources/sheave.ts';
 import { exactly } from '../../src/core/uncertainty/measured.ts';
 
 /** A tackle for a test: SI numbers, all known exactly, sheaves as many as the line needs. */
@@ -16,7 +16,7 @@ export function tackleStation(said: {
 }): Tackle {
   const fallLeaves = said.fallLeaves ?? 'fixed block';
   const needed = sheavesNeeded(said.parts, fallLeaves);
-  const share = exactly(ratio(shareFromEfficiency(said.efficiency ?? 1)));
+  const share = exactly(dragShare(said.efficiency ?? 1));
   const constant = exactly(newtons(said.constant ?? 0));
   const spare = said.spareSheaves ?? 0;
   return {

@@ -69,7 +69,8 @@ export interface Machine<S extends Station = Station> {
   /** Angle of the line of pull above the level, where a scale can pull along a slope. */
   readonly slope?: (station: S, at: At) => Radians;
   readonly mistakes: readonly UsualMistake<S>[];
-  readonly steps: (station: S) => readonly Step[];
+  /** How it is set up and pulled; `isFelt` where no scale is there and the hand judges. */
+  readonly steps: (station: S, isFelt?: boolean) => readonly Step[];
   /** Three things that put the table back to its start for whoever comes next; the load comes first. */
   readonly reset: (station: S) => readonly Step[];
   readonly cautions: (station: S) => readonly Caution[];

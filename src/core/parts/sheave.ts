@@ -2,10 +2,9 @@ import type { Fields } from '../description/fields.ts';
 import { choiceIn, measuredIn } from '../description/filled.ts';
 import type { Part, PartKind } from '../description/part.ts';
 import type { Diagnostic, Place } from '../diagnostics/diagnostic.ts';
-import { type Newtons, newtons, type Ratio, ratio } from '../quantities/brands.ts';
-import { sheaveKind, sheaveKinds } from '../sources/sheave.ts';
+import { type Newtons, newtons, type Ratio } from '../quantities/brands.ts';
+import { dragShare, sheaveKind, sheaveKinds } from '../sources/sheave.ts';
 import { heldWithin } from '../sources/source.ts';
-import { shareFromEfficiency } from '../statics/sheave.ts';
 import { between, exactly, type Measured, times } from '../uncertainty/measured.ts';
 
 /** What is taken for a sheave of which nothing is said: the one that a school is likely to have. */
@@ -98,5 +97,5 @@ export const sheaveFaults = (part: Part, place: (field: string) => Place): reado
 /** s = 2 (1 - e) / (1 + e), with the slope ds/de = -4 / (1 + e)². */
 const shareOf = (efficiency: Measured<Ratio>): Measured<Ratio> => ({
   ...times<Ratio>(efficiency, -4 / (1 + efficiency.value) ** 2),
-  value: ratio(shareFromEfficiency(efficiency.value)),
+  value: dragShare(efficiency.value),
 });

@@ -1,7 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { newtons } from '../quantities/brands.ts';
-import { easeOver, efficiencyFromShare, haulOver, shareFromEfficiency, sheaveDrag } from './sheave.ts';
+import { dragShare } from '../sources/sheave.ts';
+import { easeOver, efficiencyFromShare, haulOver, sheaveDrag } from './sheave.ts';
 
 const seed = { seed: 20 };
 const force = fc.double({ min: 0.01, max: 100, noNaN: true }).map(newtons);
@@ -9,7 +10,7 @@ const share = fc.double({ min: 0, max: 1, noNaN: true });
 
 describe('a sheave', () => {
   test('that passes on nine tenths asks for 1/0.9 of the pull to haul and 0.9 of it to ease', () => {
-    const s = shareFromEfficiency(0.9);
+    const s = dragShare(0.9);
     expect(haulOver(newtons(1), s, newtons(0))).toBeCloseTo(1 / 0.9, 12);
     expect(easeOver(newtons(1), s, newtons(0))).toBeCloseTo(0.9, 12);
   });
@@ -43,7 +44,7 @@ describe('a sheave', () => {
   test('turns share into efficiency and back', () => {
     fc.assert(
       fc.property(share, (s) => {
-        expect(shareFromEfficiency(efficiencyFromShare(s))).toBeCloseTo(s, 12);
+        expect(dragShare(efficiencyFromShare(s))).toBeCloseTo(s, 12);
       }),
       seed,
     );

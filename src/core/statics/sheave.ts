@@ -39,14 +39,6 @@ export const sheaveDrag = (near: Newtons, far: Newtons, share: number, constant:
   newtons(constant + (share * (near + far)) / 2);
 
 /**
- * Drag share of a sheave that passes on `efficiency` of the pull, with no constant drag.
- *
- * @example shareFromEfficiency(1) // => 0
- */
-export const shareFromEfficiency = (efficiency: number): Ratio =>
-  ratio((2 * (1 - efficiency)) / (1 + efficiency));
-
-/**
  * What a sheave passes on of the pull, from its drag share and with no constant drag.
  *
  * @example efficiencyFromShare(0) // => 1

@@ -1,6 +1,6 @@
 import { trimmed } from '../printing/quantity-text.ts';
 import { markText, unitLabel } from '../printing/reading-text.ts';
-import { hangInstruction, zeroInstruction } from '../sentences/hang-words.ts';
+import { holdLines } from '../sentences/hang-words.ts';
 import { type Language, languagePack } from '../sentences/language.ts';
 import { sentence } from '../sentences/sentence.ts';
 import type { ScaleSheet, SetupSheet } from './sheet.ts';
@@ -12,8 +12,7 @@ export function readingLines(language: Language, { scale, prediction }: SetupShe
     scale === null
       ? []
       : [
-          hangInstruction(language, scale.hangs),
-          zeroInstruction(language, scale.hangs, scale.zeroed),
+          ...holdLines(language, scale),
           sentence(language, 'page.scale-ends', { range: rangeWords(language, scale) }),
         ];
   return [...held, sentence(language, `way.${prediction.way}.instruction`)];

@@ -29,3 +29,16 @@ export const zeroInstruction = (
     : typeof zeroed === 'object'
       ? sentence(language, 'zeroed.angle.instruction', { angle: { si: zeroed.angle, dimension: 'angle' } })
       : sentence(language, `zeroed.${zeroed}.instruction`);
+
+/**
+ * How the scale is zeroed and held, in the order in which it is done: a zero that is set in another
+ * position comes before the scale is turned.
+ */
+export function holdLines(
+  language: Language,
+  { hangs, zeroed }: { readonly hangs: HangSheet; readonly zeroed: HangSheet | 'in place' },
+): readonly string[] {
+  const hold = hangInstruction(language, hangs);
+  const zero = zeroInstruction(language, hangs, zeroed);
+  return zeroed === 'in place' || zeroed === hangs ? [hold, zero] : [zero, hold];
+}

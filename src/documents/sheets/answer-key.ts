@@ -20,8 +20,8 @@ import {
 import type { Block, Cell } from './block.ts';
 import type { PaperJob, SheetKind } from './paper-job.ts';
 import { paperSvg } from './paper-svg.ts';
-import { type Say, sayIn } from './say.ts';
-import { extraMarks, gravityFacts, notPreparedBlocks, visitFacts, visitSheet } from './visit-sheet.ts';
+import type { Say } from './say.ts';
+import { extraMarks, gravityFacts, notPreparedBlocks, sheetForAdults } from './visit-sheet.ts';
 
 /** Length of a reading strip on the key, millimetres. */
 const STRIP = 44;
@@ -34,28 +34,20 @@ const STRIP = 44;
 export const answerKey: SheetKind = {
   name: 'key',
   of: 'visit',
-  build: (job) => {
-    const language = job.languages.key;
-    const say = sayIn(language);
-    return [
-      visitSheet(job, language, {
-        name: 'answer-key',
-        title: say('key.title'),
-        blocks: [
-          {
-            block: 'title',
-            text: say('key.title'),
-            about: say('key.for-adults'),
-            facts: [...visitFacts(job, language), ...gravityFacts(job, language)],
-          },
-          { block: 'text', text: `${say('key.caption')} ${say('key.note.assumed')}`, tone: 'small' },
-          ...job.sheet.tables.flatMap((table) => front(job, table, say)),
-          { block: 'page-break' },
-          ...back(job.sheet.tables, language, say),
-        ],
-      }),
-    ];
-  },
+  build: (job) => [
+    sheetForAdults(job, {
+      name: 'answer-key',
+      title: 'key.title',
+      about: 'key.for-adults',
+      facts: gravityFacts(job, job.languages.key),
+      blocks: (say, language) => [
+        { block: 'text', text: `${say('key.caption')} ${say('key.note.assumed')}`, tone: 'small' },
+        ...job.sheet.tables.flatMap((table) => front(job, table, say)),
+        { block: 'page-break' },
+        ...back(job.sheet.tables, language, say),
+      ],
+    }),
+  ],
 };
 
 const COLUMNS = ['setup', 'good', 'both', 'strip', 'textbook'] as const;

@@ -4,14 +4,14 @@ import type { PreparedTable } from '../../core/prepare.ts';
 import type { Predicted } from '../../core/setups/difference.ts';
 import { setupSheet } from '../prepare.ts';
 import { markText } from '../printing/reading-text.ts';
-import { hangInstruction, zeroInstruction } from '../sentences/hang-words.ts';
+import { holdLines } from '../sentences/hang-words.ts';
 import { type Language, languagePack } from '../sentences/language.ts';
 import { unitWords } from '../sentences/unit-words.ts';
 import { marksOf, outcomeShort } from '../text/prediction-text.ts';
 import type { Block } from './block.ts';
 import type { SheetKind } from './paper-job.ts';
 import { type Say, sayIn } from './say.ts';
-import { notPreparedBlocks, visitFacts, visitSheet } from './visit-sheet.ts';
+import { notPreparedBlocks, sheetForAdults } from './visit-sheet.ts';
 
 /**
  * The check on arrival: scales are dropped and set anew on the bus. One trial reading a table, what is
@@ -20,25 +20,14 @@ import { notPreparedBlocks, visitFacts, visitSheet } from './visit-sheet.ts';
 export const arrivalSheet: SheetKind = {
   name: 'arrival',
   of: 'visit',
-  build: (job) => {
-    const language = job.languages.key;
-    const say = sayIn(language);
-    return [
-      visitSheet(job, language, {
-        name: 'arrival-check',
-        title: say('sheet.arrival'),
-        blocks: [
-          {
-            block: 'title',
-            text: say('sheet.arrival'),
-            about: say('sheet.arrival.about'),
-            facts: visitFacts(job, language),
-          },
-          ...job.prepared.tables.map((table) => tableBlock(table, language, say)),
-        ],
-      }),
-    ];
-  },
+  build: (job) => [
+    sheetForAdults(job, {
+      name: 'arrival-check',
+      title: 'sheet.arrival',
+      about: 'sheet.arrival.about',
+      blocks: (say, language) => [...job.prepared.tables.map((table) => tableBlock(table, language, say))],
+    }),
+  ],
 };
 
 function tableBlock(table: PreparedTable, language: Language, say: Say): Block {
@@ -111,9 +100,7 @@ function trialOf(table: PreparedTable) {
       arrival,
       actions: [
         ...(taken.length === 0 ? [] : [say('sheet.arrival.take', { parts: taken })]),
-        ...(scale === null
-          ? []
-          : [hangInstruction(language, scale.hangs), zeroInstruction(language, scale.hangs, scale.zeroed)]),
+        ...(scale === null ? [] : holdLines(language, scale)),
         ...steps.map(({ key, facts }) => say(key, facts)),
         say(watched === 'pull' ? `way.${way}.instruction` : `watched.${watched}.instruction`),
       ],

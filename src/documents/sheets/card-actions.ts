@@ -1,6 +1,6 @@
 import type { KitPart } from '../../core/kit/kit.ts';
 import type { SetupSheet } from '../pages/sheet.ts';
-import { hangInstruction, zeroInstruction } from '../sentences/hang-words.ts';
+import { holdLines } from '../sentences/hang-words.ts';
 import type { Language } from '../sentences/language.ts';
 import { sentence } from '../sentences/sentence.ts';
 import { kindName } from './kit-parts.ts';
@@ -18,9 +18,7 @@ export function cardActions(language: Language, { setup, ownParts }: ToldSetup):
   const reads = prediction.watched === 'pull' ? `way.${prediction.way}` : `watched.${prediction.watched}`;
   return [
     ...ownParts.map(({ kind, mark }) => say('sheet.card.take', { kind: kindName(language, kind), mark })),
-    ...(scale === null
-      ? []
-      : [hangInstruction(language, scale.hangs), zeroInstruction(language, scale.hangs, scale.zeroed)]),
+    ...(scale === null ? [] : holdLines(language, scale)),
     ...steps.map(({ key, facts }) => say(key, facts)),
     say(`${reads}.instruction`),
   ];

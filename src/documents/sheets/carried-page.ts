@@ -10,8 +10,8 @@ import { goodRangeOf, outcomeShort } from '../text/prediction-text.ts';
 import { causeName } from '../text/review-table.ts';
 import type { Block, Cell } from './block.ts';
 import type { SheetKind } from './paper-job.ts';
-import { type Say, sayIn } from './say.ts';
-import { notPreparedBlocks, visitFacts, visitSheet } from './visit-sheet.ts';
+import type { Say } from './say.ts';
+import { notPreparedBlocks, sheetForAdults } from './visit-sheet.ts';
 
 /** More lines a table than this nobody reads while walking. */
 const LINES_A_TABLE = 4;
@@ -29,26 +29,17 @@ const NO_BREAK = '\u00a0';
 export const carriedPage: SheetKind = {
   name: 'carried',
   of: 'visit',
-  build: (job) => {
-    const language = job.languages.key;
-    const say = sayIn(language);
-    return [
-      visitSheet(job, language, {
-        name: 'carried-page',
-        title: say('sheet.carried'),
-        blocks: [
-          {
-            block: 'title',
-            text: say('sheet.carried'),
-            about: say('sheet.carried.about'),
-            facts: visitFacts(job, language),
-          },
-          ...job.prepared.tables.flatMap((table) => tableBlocks(table, language, say)),
-          { block: 'text', text: say('sheet.carried.foot'), tone: 'small' },
-        ],
-      }),
-    ];
-  },
+  build: (job) => [
+    sheetForAdults(job, {
+      name: 'carried-page',
+      title: 'sheet.carried',
+      about: 'sheet.carried.about',
+      blocks: (say, language) => [
+        ...job.prepared.tables.flatMap((table) => tableBlocks(table, language, say)),
+        { block: 'text', text: say('sheet.carried.foot'), tone: 'small' },
+      ],
+    }),
+  ],
 };
 
 function tableBlocks(table: PreparedTable, language: Language, say: Say): readonly Block[] {

@@ -7,8 +7,8 @@ import { unitWords } from '../sentences/unit-words.ts';
 import { marksOf, rangeText } from '../text/prediction-text.ts';
 import type { Block, Cell } from './block.ts';
 import type { SheetKind } from './paper-job.ts';
-import { type Say, sayIn } from './say.ts';
-import { notPreparedBlocks, visitFacts, visitSheet } from './visit-sheet.ts';
+import type { Say } from './say.ts';
+import { notPreparedBlocks, sheetForAdults } from './visit-sheet.ts';
 
 /**
  * The key that re-keys itself: the row of the arrival reading has the good ranges of every setup of that
@@ -17,27 +17,18 @@ import { notPreparedBlocks, visitFacts, visitSheet } from './visit-sheet.ts';
 export const rekeySheet: SheetKind = {
   name: 'rekey',
   of: 'visit',
-  build: (job) => {
-    const language = job.languages.key;
-    const say = sayIn(language);
-    return [
-      visitSheet(job, language, {
-        name: 're-keying-key',
-        title: say('sheet.rekey'),
-        blocks: [
-          {
-            block: 'title',
-            text: say('sheet.rekey'),
-            about: say('key.for-adults'),
-            facts: visitFacts(job, language),
-          },
-          { block: 'steps', items: [1, 2, 3].map((step) => say(`sheet.rekey.step-${step}`)) },
-          ...job.prepared.tables.map((table) => tableBlock(table, language, say)),
-          { block: 'text', text: say('sheet.rekey.note'), tone: 'small' },
-        ],
-      }),
-    ];
-  },
+  build: (job) => [
+    sheetForAdults(job, {
+      name: 're-keying-key',
+      title: 'sheet.rekey',
+      about: 'key.for-adults',
+      blocks: (say, language) => [
+        { block: 'steps', items: [1, 2, 3].map((step) => say(`sheet.rekey.step-${step}`)) },
+        ...job.prepared.tables.map((table) => tableBlock(table, language, say)),
+        { block: 'text', text: say('sheet.rekey.note'), tone: 'small' },
+      ],
+    }),
+  ],
 };
 
 function tableBlock(table: PreparedTable, language: Language, say: Say): Block {

@@ -60,6 +60,29 @@ export const visitSheet = (
   ...own,
 });
 
+/** What an adult carries, in the language of the key: a head with its name and the visit, then its own blocks. */
+export function sheetForAdults(
+  job: PaperJob,
+  own: {
+    readonly name: string;
+    /** Sentence keys of its title and of the line about it. */
+    readonly title: string;
+    readonly about: string;
+    readonly facts?: readonly (readonly [string, string])[];
+    readonly blocks: (say: Say, language: Language) => readonly Block[];
+  },
+): SheetOfPaper {
+  const language = job.languages.key;
+  const say = sayIn(language);
+  const title = say(own.title);
+  const facts = [...visitFacts(job, language), ...(own.facts ?? [])];
+  return visitSheet(job, language, {
+    name: own.name,
+    title,
+    blocks: [{ block: 'title', text: title, about: say(own.about), facts }, ...own.blocks(say, language)],
+  });
+}
+
 /** Setups that could not be prepared today: said wherever the others are listed. */
 export const notPreparedBlocks = (say: Say, marks: readonly string[]): readonly Block[] =>
   marks.length === 0

@@ -9,7 +9,7 @@ import { opening, type Wedge } from './station.ts';
 import { isSelfHolding } from './wedge.ts';
 
 /** How the wedge is set up and pushed, one action a step. */
-export function steps(wedge: Wedge): readonly Step[] {
+export function steps(wedge: Wedge, isFelt = false): readonly Step[] {
   const start: Step[] =
     wedge.form === 'lifting'
       ? [
@@ -20,11 +20,19 @@ export function steps(wedge: Wedge): readonly Step[] {
           ...(wedge.hasCords ? [{ key: 'wedge.step.cords-on', facts: {} }] : []),
           { key: 'wedge.step.edge-in-gap', facts: {} },
         ];
+  const advance = lengthFact(atBest(wedge.inputs.advance));
+  if (isFelt)
+    return [
+      ...start,
+      wedge.hasMark
+        ? { key: 'wedge.step.push-to-mark', facts: { advance } }
+        : { key: 'wedge.step.push-in', facts: {} },
+    ];
   return [
     ...start,
     { key: wedge.pushed === 'down' ? 'wedge.step.pull-down' : 'wedge.step.pull-level', facts: {} },
     wedge.hasMark
-      ? { key: 'wedge.step.read-at-mark', facts: { advance: lengthFact(atBest(wedge.inputs.advance)) } }
+      ? { key: 'wedge.step.read-at-mark', facts: { advance } }
       : { key: 'wedge.step.pull-on', facts: {} },
   ];
 }

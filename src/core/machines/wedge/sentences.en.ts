@@ -57,6 +57,8 @@ export const sentences = {
   'wedge.step.edge-under-load': 'Put the edge of the wedge under the load.',
   'wedge.step.cords-on': 'Loop the cords round both blocks.',
   'wedge.step.edge-in-gap': 'Put the edge of the wedge into the gap.',
+  'wedge.step.push-in': 'Push the wedge in by hand.',
+  'wedge.step.push-to-mark': 'Push the wedge in by hand to the {advance} mark.',
   'wedge.step.pull-level': 'Pull the wedge in with the level scale.',
   'wedge.step.pull-down': 'Pull the wedge down with the scale.',
   'wedge.step.read-at-mark': 'Read the scale with the mark at {advance}.',

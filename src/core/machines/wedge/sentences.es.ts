@@ -59,6 +59,8 @@ export const sentences = {
   'wedge.step.edge-under-load': 'Pon el filo de la cuña bajo la carga.',
   'wedge.step.cords-on': 'Enlaza los dos bloques con las gomas.',
   'wedge.step.edge-in-gap': 'Pon el filo de la cuña en la ranura.',
+  'wedge.step.push-in': 'Mete la cuña con la mano.',
+  'wedge.step.push-to-mark': 'Mete la cuña con la mano hasta la marca de {advance}.',
   'wedge.step.pull-level': 'Tira de la cuña con el dinamómetro en horizontal.',
   'wedge.step.pull-down': 'Tira de la cuña hacia abajo con el dinamómetro.',
   'wedge.step.read-at-mark': 'Lee con la marca en {advance}.',
