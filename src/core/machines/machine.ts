@@ -1,4 +1,5 @@
 import type { Drawing, Figure } from '../description/drawing.ts';
+import type { Equipment } from '../description/equipment.ts';
 import type { Fields, Filled } from '../description/fields.ts';
 import type { NotDefined } from '../description/not-defined.ts';
 import type { Part, PartKind } from '../description/part.ts';
@@ -71,12 +72,18 @@ export interface Machine<S extends Station = Station> {
   readonly mistakes: readonly UsualMistake<S>[];
   /** How it is set up and pulled; `isFelt` where no scale is there and the hand judges. */
   readonly steps: (station: S, isFelt?: boolean) => readonly Step[];
+  /** How it is read, where that needs more than the general words: what moves, and where it has to be. */
+  readonly reading?: (station: S, way: WayOfReading) => readonly Step[] | null;
+  /** What is undone first where one setup is built into another. */
+  readonly between?: (from: S, to: S) => readonly Step[];
   /** Three things that put the table back to its start for whoever comes next; the load comes first. */
-  readonly reset: (station: S) => readonly Step[];
-  readonly cautions: (station: S) => readonly Caution[];
-  readonly drawing: (station: S, at: At) => Drawing;
+  readonly reset: (station: S, isFelt?: boolean) => readonly Step[];
+  readonly cautions: (station: S, isFelt?: boolean) => readonly Caution[];
+  /** What steps, cautions and drawing name and no slot holds; what is needed twice stands there twice. */
+  readonly equipment: (station: S) => readonly Equipment[];
+  readonly drawing: (station: S, at: At, isFelt?: boolean) => Drawing;
   /** Where one picture can't show it: several, each drawn to its own scale. */
-  readonly figures?: (station: S, at: At) => readonly Figure[];
+  readonly figures?: (station: S, at: At, isFelt?: boolean) => readonly Figure[];
   /** What `reset` leaves, picture by picture, where that looks otherwise than the machine at work. */
   readonly start?: (station: S, at: At) => readonly Drawing[];
   /** What the real machine has and the schoolbook leaves out, as sentence keys with facts, largest first is not needed. */

@@ -4,6 +4,7 @@ import type { KitPart } from '../../core/kit/kit.ts';
 import type { Machine, Station } from '../../core/machines/machine.ts';
 import type { PreparedTable } from '../../core/prepare.ts';
 import { atBest } from '../../core/uncertainty/propagate.ts';
+import { isFelt } from '../prepare.ts';
 import type { FigureSheet, SetupSheet, TableSheet } from '../pages/sheet.ts';
 import { trimmed } from '../printing/quantity-text.ts';
 import { markText, unitLabel } from '../printing/reading-text.ts';
@@ -13,6 +14,7 @@ import { machineName } from '../text/explain-text.ts';
 import type { Block, SheetOfPaper } from './block.ts';
 import { type Changes, cardActions, changesFrom } from './card-actions.ts';
 import { atRest, type Drawn, drawingFigure, reductionIn } from './drawing-figure.ts';
+import { equipmentOf, neededText, type TableEquipment } from './equipment.ts';
 import { fileWords } from './file-words.ts';
 import { partsOfSetup, partText } from './kit-parts.ts';
 import { kitSheet, paperWidth } from './kit-sheet.ts';
@@ -77,6 +79,7 @@ function tableCard(job: PaperJob, table: TableSheet, prepared: PreparedTable, na
     height: HEIGHTS[table.setups.length - 1] ?? LEAST_HEIGHT,
   };
   const card: Card = { ...room, reductions: reductionsOf(room) };
+  const equipment = equipmentOf(job).find((each) => each.table === table.mark);
   const isExtra = (setup: SetupSheet): boolean =>
     prepared.setups.find((each) => each.setup.mark === setup.mark)?.isExtra === true;
   return kitSheet(job, language, {
@@ -94,21 +97,25 @@ function tableCard(job: PaperJob, table: TableSheet, prepared: PreparedTable, na
         }),
         facts: [],
       },
-      { block: 'columns', shares: [1, 1], columns: [needs(card), care(card)] },
+      { block: 'columns', shares: [1, 1], columns: [needs(card, equipment), care(card)] },
       ...setupBlocks(card, isExtra),
       ...startBlocks(card, prepared),
     ],
   });
 }
 
-/** What lies on the table when it is complete. */
-function needs({ say, language, parts }: Card): readonly Block[] {
-  const all = [...new Set([...parts.values()].flat())];
+/** What lies on the table when it is complete: parts by their marks, then what the kit does not list. */
+function needs({ say, language, parts }: Card, equipment: TableEquipment | undefined): readonly Block[] {
+  const all = [...new Set([...parts.values()].flat().concat(equipment?.parts ?? []))];
+  const others = (equipment?.others ?? []).map((each) => neededText(language, each));
   return [
     { block: 'heading', level: 2, text: say('sheet.card.needs') },
     {
       block: 'list',
-      items: all.map((part) => say('sheet.card.part', { mark: part.mark, what: partText(language, part) })),
+      items: [
+        ...all.map((part) => say('sheet.card.part', { mark: part.mark, what: partText(language, part) })),
+        ...(others.length === 0 ? [] : [say('sheet.card.also', { things: others })]),
+      ],
     },
   ];
 }
@@ -258,7 +265,8 @@ function startBlocks(card: Card, prepared: PreparedTable): readonly Block[] {
   const [first] = prepared.setups;
   if (first === undefined) return [];
   const { machine, station } = first.setup;
-  const pictures = startDrawings(machine, station).map((drawing, n) =>
+  const felt = isFelt(first.setup);
+  const pictures = startDrawings(machine, station, felt).map((drawing, n) =>
     drawingFigure(language, {
       what: say('sheet.card.start.drawing'),
       drawing: atRest(drawing),
@@ -269,7 +277,7 @@ function startBlocks(card: Card, prepared: PreparedTable): readonly Block[] {
       leastReduction: reductions[n] ?? 0,
     }),
   );
-  const steps = machine.reset(station).map(({ key, facts }) => say(key, facts));
+  const steps = machine.reset(station, felt).map(({ key, facts }) => say(key, facts));
   const ticks: readonly Block[] = [
     { block: 'text', text: say('sheet.card.start.about') },
     { block: 'ticks', items: steps },
@@ -282,6 +290,8 @@ function startBlocks(card: Card, prepared: PreparedTable): readonly Block[] {
   ];
 }
 
-const startDrawings = (machine: Machine, station: Station): readonly Drawing[] =>
+const startDrawings = (machine: Machine, station: Station, felt: boolean): readonly Drawing[] =>
   machine.start?.(station, atBest) ??
-  machine.figures?.(station, atBest).map(({ drawing }) => drawing) ?? [machine.drawing(station, atBest)];
+  machine.figures?.(station, atBest, felt).map(({ drawing }) => drawing) ?? [
+    machine.drawing(station, atBest, felt),
+  ];

@@ -1,6 +1,7 @@
 import { radians } from '../../quantities/brands.ts';
 import type { Machine, Station, UsualMistake } from '../machine.ts';
 import { balanceCompound, type CompoundBalance, idealAdvantage, type MachineFor } from './compound.ts';
+import { equipment } from './equipment.ts';
 import { drawing, figures, start } from './figures.ts';
 import { makeCompound } from './make.ts';
 import { cautions, differences, reset, steps } from './paper.ts';
@@ -46,6 +47,7 @@ export function compound(machines: readonly Machine[]): Machine<Compound> {
     steps: (station) => steps(station, machineFor),
     reset: (station) => reset(station),
     cautions: (station) => cautions(station, machineFor),
+    equipment: (station) => equipment(station, machineFor),
     drawing: (station, at) => drawing(station, at, machineFor),
     figures: (station, at) => figures(station, at, machineFor),
     start: (station, at) => start(station, at, machineFor),

@@ -1,5 +1,6 @@
 import type { Machine } from '../machine.ts';
 import { balanceDrag, idealAdvantage } from './drag.ts';
+import { equipment } from './equipment.ts';
 import { fields, slots } from './fields.ts';
 import { limits } from './limits.ts';
 import { makeDrag } from './make.ts';
@@ -22,6 +23,7 @@ export const drag: Machine<Drag> = {
   steps,
   reset,
   cautions,
+  equipment,
   drawing,
   start,
   differences,

@@ -1,4 +1,5 @@
 import type { Machine } from '../machine.ts';
+import { equipment } from './equipment.ts';
 import { board, fields, slots } from './fields.ts';
 import { balanceIncline, idealAdvantage } from './incline.ts';
 import { limits } from './limits.ts';
@@ -22,6 +23,7 @@ export const inclinedPlane: Machine<InclinedPlane> = {
   steps,
   reset,
   cautions,
+  equipment,
   drawing,
   start,
   differences,

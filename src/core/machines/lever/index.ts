@@ -1,4 +1,5 @@
 import type { Machine } from '../machine.ts';
+import { equipment } from './equipment.ts';
 import { bar, fields, slots } from './fields.ts';
 import { balanceLever, idealAdvantage } from './lever.ts';
 import { limits } from './limits.ts';
@@ -21,6 +22,7 @@ export const lever: Machine<Lever> = {
   steps,
   reset,
   cautions,
+  equipment,
   drawing,
   differences,
 };

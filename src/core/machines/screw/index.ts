@@ -1,4 +1,5 @@
 import type { Machine } from '../machine.ts';
+import { equipment } from './equipment.ts';
 import { fields, screwPart, slots } from './fields.ts';
 import { limits } from './limits.ts';
 import { makeScrew } from './make.ts';
@@ -23,6 +24,7 @@ export const screw: Machine<Screw> = {
   steps,
   reset,
   cautions,
+  equipment,
   drawing,
   differences,
 };

@@ -4,7 +4,7 @@ import type { Facts } from '../../diagnostics/diagnostic.ts';
 import { lengthFact } from '../../diagnostics/facts.ts';
 import { type At, atBest } from '../../uncertainty/propagate.ts';
 import { isSelfLocking } from './screw.ts';
-import { lead, type Screw } from './station.ts';
+import { isCounted, lead, type Screw } from './station.ts';
 
 /** How the screw is set up and turned, one action a step. */
 export function steps(screw: Screw): readonly Step[] {
@@ -114,8 +114,6 @@ const carriedLoad = (axis: number, height: number, d: number): readonly Shape[] 
   { shape: 'body', role: 'block', outline: box(axis - 1.5 * d, height, axis + 1.5 * d, height + 1.5 * d) },
   { shape: 'label', at: [axis, height + 0.75 * d], key: 'screw.label.load', facts: {} },
 ];
-
-const isCounted = (screw: Screw): boolean => screw.turns !== null || screw.inputs.travel !== undefined;
 
 /** Along the axis: the screw's circle, its lever, and the pull square to it. */
 function leverView(screw: Screw, at: At): readonly Shape[] {

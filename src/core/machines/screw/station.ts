@@ -42,3 +42,6 @@ export interface Screw extends Station {
 
 /** How far the screw goes in one turn: starts times pitch. */
 export const lead = (screw: Screw, at: At): number => screw.starts * at(screw.inputs.pitch);
+
+/** Turns or travel are watched, and nothing pulls. */
+export const isCounted = (screw: Screw): boolean => screw.turns !== null || screw.inputs.travel !== undefined;

@@ -1,4 +1,5 @@
 import type { Machine } from '../machine.ts';
+import { equipment } from './equipment.ts';
 import { fields, pulleyBlock, slots } from './fields.ts';
 import { limits } from './limits.ts';
 import { makeTackle } from './make.ts';
@@ -21,6 +22,7 @@ export const tackle: Machine<Tackle> = {
   steps,
   reset,
   cautions,
+  equipment,
   drawing,
   differences,
 };

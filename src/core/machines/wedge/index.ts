@@ -1,5 +1,6 @@
 import type { Machine } from '../machine.ts';
 import { drawing, start } from './drawing.ts';
+import { equipment } from './equipment.ts';
 import { cordsPart, fields, malletPart, slots, wedgePart } from './fields.ts';
 import { limits } from './limits.ts';
 import { makeWedge } from './make.ts';
@@ -23,6 +24,7 @@ export const wedge: Machine<Wedge> = {
   steps,
   reset,
   cautions,
+  equipment,
   drawing,
   start,
   differences,

@@ -1,4 +1,5 @@
 import type { Machine } from '../machine.ts';
+import { equipment } from './equipment.ts';
 import { fields, slots, windlassPart } from './fields.ts';
 import { limits } from './limits.ts';
 import { makeWindlass } from './make.ts';
@@ -21,6 +22,7 @@ export const windlass: Machine<Windlass> = {
   steps,
   reset,
   cautions,
+  equipment,
   drawing,
   differences,
 };
