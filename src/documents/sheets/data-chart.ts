@@ -1,9 +1,9 @@
-import { isNotDefined } from '../../core/description/not-defined.ts';
 import type { SetupSheet, TableSheet } from '../pages/sheet.ts';
-import { unitLabel } from '../printing/reading-text.ts';
 import type { Language } from '../sentences/language.ts';
-import { marksOf } from '../text/prediction-text.ts';
-import type { Block, Cell, SheetOfPaper, Table } from './block.ts';
+import type { Block, Cell, SheetOfPaper } from './block.ts';
+import { comparing } from './chart-comparing.ts';
+import { numbers, ordering } from './chart-numbers.ts';
+import { hasWork, pullReasons, work } from './chart-work.ts';
 import { type GroupLabel, type Readers, readersOf } from './groups.ts';
 import type { PaperJob, SheetKind } from './paper-job.ts';
 import { type Say, sayIn } from './say.ts';
@@ -11,10 +11,6 @@ import { extraMarks, visitFacts, visitSheet } from './visit-sheet.ts';
 
 const LEVELS = [1, 2, 3] as const;
 type Level = (typeof LEVELS)[number];
-
-/** Room to write in, millimetres: young hands write large. */
-const ROW_HEIGHT = { 1: 11, 2: 9.5, 3: 10.5 } as const;
-const READINGS = 3;
 
 /**
  * The charts that a group carries from table to table: a guess before every reading, then what was
@@ -58,38 +54,46 @@ function chart(job: PaperJob, level: Level, group: GroupLabel, language: Languag
       about: say(`sheet.chart.about-${level}`),
       facts: [[say('page.chart.group'), group ?? '________'], ...facts],
     },
-    roles(say),
+    roles(say, level),
     ...job.sheet.tables.flatMap((table, n) => {
       const extra = extraMarks(job.prepared.tables[n]);
-      return tableBlocks(table, level, say, (setup) => markCell(setup, extra, say));
+      return tableBlocks(table, level, language, (setup) => markCell(setup, extra, say));
     }),
   ];
 }
 
 const ROLES = ['pull', 'read', 'write', 'check'] as const;
 
-/** Who does what; the roles move on, so nobody's name stands here. */
-const roles = (say: Say): Block => ({
-  block: 'together',
-  blocks: [
-    {
-      block: 'columns',
-      shares: ROLES.map(() => 1),
-      columns: ROLES.map((role) => [
-        { block: 'text', text: say(`sheet.role.${role}`), tone: 'strong' },
-        { block: 'text', text: say(`sheet.role.${role}.does`), tone: 'small' },
-      ]),
-    },
-    { block: 'text', text: say('sheet.role.change'), tone: 'small' },
-  ],
-});
+/** Who does what, and when it moves on, so that nobody's name stands here. At level 1 no number is read. */
+function roles(say: Say, level: Level): Block {
+  const reads = level === 1 ? 'compares' : 'reads';
+  return {
+    block: 'together',
+    blocks: [
+      {
+        block: 'columns',
+        shares: ROLES.map(() => 1),
+        columns: ROLES.map((role) => [
+          { block: 'text', text: say(`sheet.role.${role}`), tone: 'strong' },
+          { block: 'text', text: say(`sheet.role.${role}.${reads}`), tone: 'small' },
+        ]),
+      },
+      { block: 'text', text: say(`sheet.role.change.${reads}`), tone: 'small' },
+    ],
+  };
+}
 
-/** The first cell of a setup's row. */
-type Marked = (setup: SetupSheet) => Cell;
-
-function tableBlocks(table: TableSheet, level: Level, say: Say, marked: Marked): readonly Block[] {
-  if (table.setups.length === 0) return [];
-  const setups = table.setups;
+function tableBlocks(
+  table: TableSheet,
+  level: Level,
+  language: Language,
+  marked: (setup: SetupSheet) => Cell,
+): readonly Block[] {
+  const { setups } = table;
+  if (setups.length === 0) return [];
+  const say = sayIn(language);
+  const isFeltOnly = setups.every(({ prediction }) => prediction.watched === 'ease');
+  const isReckoned = level === 3 && setups.some(hasWork);
   return [
     {
       block: 'together',
@@ -101,102 +105,29 @@ function tableBlocks(table: TableSheet, level: Level, say: Say, marked: Marked):
         },
         level === 1
           ? comparing(setups, say, marked)
-          : level === 2
-            ? numbers(setups, say, marked)
-            : work(setups, say, marked),
+          : isFeltOnly
+            ? ordering(setups, say, marked)
+            : isReckoned
+              ? work(setups, language, marked)
+              : numbers(setups, say, marked),
+        ...pullText(isReckoned ? pullReasons(setups) : [], say),
         { block: 'line', name: say('page.chart.noticed') },
       ],
     },
   ];
 }
 
-/** Level 1: more or less than the partner, and which is easier, first guessed and then found. */
-const comparing = (setups: readonly SetupSheet[], say: Say, marked: Marked): Table => ({
-  block: 'table',
-  head: ['setup', 'against', 'guess', 'found', 'order-guess', 'order-found'].map((column) =>
-    say(`sheet.chart.${column}`),
-  ),
-  rows: setups.map((setup): readonly Cell[] => {
-    const nothing = say('sheet.chart.nothing');
-    const ring = !isFelt(setup)
-      ? say('sheet.chart.blank', { unit: unitOf(setup, say) })
-      : setup.partner === null
-        ? nothing
-        : say('sheet.chart.ring');
-    const order = isFelt(setup) ? '' : nothing;
-    return [marked(setup), setup.partner ?? nothing, ring, ring, order, order];
-  }),
-  widths: [1.1, 1.2, 2, 2, 1.6, 1.6],
-  align: ['left', 'left', 'center', 'center', 'center', 'center'],
-  rowHeight: ROW_HEIGHT[1],
-});
-
-/** Turns and lengths are counted: nobody can feel which of them is easier. A number is written there. */
-const isFelt = ({ prediction }: SetupSheet): boolean =>
-  prediction.watched === 'pull' || prediction.watched === 'ease';
-
-/** Level 2: three readings with their unit. */
-const numbers = (setups: readonly SetupSheet[], say: Say, marked: Marked): Table => ({
-  block: 'table',
-  head: [
-    say('page.chart.setup'),
-    say('page.chart.guess'),
-    ...readingHeads(say),
-    say('sheet.chart.middle'),
-    say('page.chart.unit'),
-  ],
-  rows: setups.map((setup): readonly Cell[] => [
-    marked(setup),
-    '',
-    ...blanks(READINGS),
-    '',
-    unitOf(setup, say),
-  ]),
-  widths: [1, 1.7, 1.4, 1.4, 1.4, 1.4, 0.9],
-  align: ['left', 'left', 'left', 'left', 'left', 'left', 'center'],
-  rowHeight: ROW_HEIGHT[2],
-});
-
-const WORK = ['load', 'rise', 'travel', 'in', 'out'] as const;
-
-/** Level 3: the pull, then load, rise, travel of the pull, and the work in and out that follow. */
-const work = (setups: readonly SetupSheet[], say: Say, marked: Marked): Table => ({
-  block: 'table',
-  head: [
-    say('page.chart.setup'),
-    say('page.chart.guess'),
-    ...readingHeads(say),
-    say('page.chart.unit'),
-    ...WORK.map((column) => say(`sheet.chart.work-${column}`)),
-  ],
-  rows: setups.map((setup): readonly Cell[] => [
-    marked(setup),
-    '',
-    ...blanks(READINGS),
-    unitOf(setup, say),
-    ...WORK.map(() => (movesALoad(setup) ? '' : say('sheet.chart.nothing'))),
-  ]),
-  widths: [0.8, 1.3, 1.1, 1.1, 1.1, 0.8, 1.2, 1.2, 1.4, 1.2, 1.2],
-  align: ['left', 'left', 'left', 'left', 'left', 'center'],
-  rowHeight: ROW_HEIGHT[3],
-  size: 'small',
-});
-
-/** Where nothing moves, or nothing is pulled, there is no work to write. */
-const movesALoad = ({ prediction }: SetupSheet): boolean =>
-  prediction.watched === 'pull' && !isNotDefined(prediction.account);
-
-const readingHeads = (say: Say): readonly string[] =>
-  Array.from({ length: READINGS }, (_, n) => say('page.chart.reading', { number: n + 1 }));
-
-const blanks = (count: number): readonly string[] => Array.from({ length: count }, () => '');
-
-const unitOf = ({ prediction }: SetupSheet, say: Say): string =>
-  prediction.watched === 'ease'
-    ? say('sheet.chart.order-unit')
-    : prediction.watched === 'turns'
-      ? say('watched.turns')
-      : unitLabel(marksOf(prediction).unit);
+/** Under a table of work: why the pull is reckoned, and what for. */
+const pullText = (reasons: readonly string[], say: Say): readonly Block[] =>
+  reasons.length === 0
+    ? []
+    : [
+        {
+          block: 'text',
+          text: [...reasons, 'sheet.chart.pull.use'].map((key) => say(key)).join(' '),
+          tone: 'small',
+        },
+      ];
 
 /** The mark that heads a row; a setup for groups that wait says so. */
 const markCell = ({ mark }: SetupSheet, extra: ReadonlySet<string>, say: Say): Cell => ({

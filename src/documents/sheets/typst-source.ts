@@ -56,6 +56,9 @@ export const TYPST_SOURCE = `
   if "note" in it { linebreak() + text(size: 0.82em, it.note) }
 }
 
+// As high as asked for, and higher where its words need it: a row to write in never cuts a long word off.
+#let raised(it, height) = grid(columns: (0pt, 1fr), align: horizon, box(height: height), it)
+
 #let facts(pairs) = for pair in pairs {
   block(spacing: 0.55em)[#text(size: 0.82em, pair.at(0) + ": ")#strong(pair.at(1))]
 }
@@ -141,6 +144,7 @@ export const TYPST_SOURCE = `
   }
   else if it.block == "table" {
     let isSmall = it.at("size", default: "usual") == "small"
+    let inset = if isSmall { 1.2mm } else { 1.6mm }
     set text(size: if isSmall { 0.84em } else { 1em })
     table(
       columns: it.widths.map(w => if w == 0 { auto } else { w * 1fr }),
@@ -149,11 +153,10 @@ export const TYPST_SOURCE = `
         let side = if x < named.len() { (left: left, right: right, center: center).at(named.at(x)) } else { left }
         side + horizon
       },
-      rows: if "rowHeight" in it { (auto,) + (it.rowHeight * 1mm,) * it.rows.len() } else { auto },
-      inset: (x: 2mm, y: if isSmall { 1.2mm } else { 1.6mm }),
+      inset: (x: 2mm, y: inset),
       stroke: (x, y) => (top: if y == 0 { 1pt + ink } else if y == 1 { rule } else { thin }, bottom: 1pt + ink, left: thin, right: thin),
       table.header(..it.head.map(h => table.cell(fill: shade, strong(h)))),
-      ..it.rows.map(row => row.map(cell)).flatten(),
+      ..it.rows.map(row => row.enumerate().map(((n, each)) => if n == 0 and "rowHeight" in it { raised(cell(each), it.rowHeight * 1mm - 2 * inset) } else { cell(each) })).flatten(),
     )
   }
   else if it.block == "figure" {
