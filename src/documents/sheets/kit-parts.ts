@@ -1,4 +1,5 @@
 import type { FilledValue } from '../../core/description/fields.ts';
+import type { ActivityTable } from '../../core/files/activity.ts';
 import type { Kit, KitPart } from '../../core/kit/kit.ts';
 import { rolesForCards } from '../../core/prepare-cards.ts';
 import { quantityText } from '../printing/quantity-text.ts';
@@ -76,11 +77,24 @@ function sizeText(language: Language, value: FilledValue): string | null {
 export const partText = (language: Language, part: KitPart): string =>
   [kindName(language, part.kind), ...sizesOf(language, part)].join(', ');
 
-/** The machines that a part is kept for; `null` where it fits any. */
-export const fitsText = (language: Language, part: KitPart): string =>
-  part.fits === null
-    ? sayIn(language)('sheet.fits.any')
-    : sayIn(language)('sheet.fits', { machines: part.fits.map((name) => machineName(language, name)) });
+/**
+ * The tables that a part is kept for, as their cards call them; where the activity has no such table, the
+ * machines. A part that the kit keeps for nothing fits any.
+ */
+export function fitsText(language: Language, part: KitPart, tables: readonly ActivityTable[]): string {
+  const say = sayIn(language);
+  const { fits } = part;
+  if (fits === null) return say('sheet.fits.any');
+  const own = tables.filter(({ machine }) => fits.includes(machine));
+  const asStage = tables.filter(({ setups }) =>
+    setups.some(({ stages }) => stages.some(({ machine }) => fits.includes(machine))),
+  );
+  const fitting = own.length > 0 ? own : asStage;
+  if (fitting.length > 0)
+    return fitting.map(({ mark, title }) => say('sheet.fits.table', { mark, title })).join('; ');
+  const machines = fits.map((name) => machineName(language, name));
+  return say(tables.length === 0 ? 'sheet.fits' : 'sheet.fits.no-table', { machines });
+}
 
 /** Where a part plays which role in this activity. */
 export interface Playing {

@@ -154,11 +154,13 @@ test('every part has one label with its mark, its kit and the roles that it play
   expect(lines('oar')).toEqual([
     'oar',
     'bar, 60 cm long, 11 holes',
-    'fits: Lever',
+    'fits table 1, The oar that lifts',
     'Table 1: bar',
     'Kit BB-03',
     'Box: long bag',
   ]);
+  // No table of the activity is a drag on the level.
+  expect(lines('barrow')).toContain('fits no table here, only: Drag and rolling');
   expect(lines('single')).toContain('spare');
 });
 
@@ -207,10 +209,41 @@ test('a scale tag: weight less reading upside down is the shift, half of it leve
   const [table] = amber.flatMap((block) => (block.block === 'table' ? [block] : []));
   expect(table?.rows.map((row) => row.slice(1))).toEqual([
     ['0.00 N', '0'],
-    ['0.05 N', '0.5'],
-    ['0.11 N', '1.1'],
+    ['0.0525 N', '0.5'],
+    ['0.105 N', '1.1'],
     ['0.21 N', '2.1'],
   ]);
+});
+
+test('whatever is checked with a pencil on a scale tag adds up to the printed digits', () => {
+  const grams = demoPrepared((text, file) =>
+    file !== 'kit'
+      ? text
+      : text
+          .replace('range: 10 N\n    graduation: 0.2 N', 'range: 1000 gf\n    graduation: 10 gf')
+          .replace(/ {4}turn-over shift: 0\.15 N ± 0\.02 N\n/, ''),
+  );
+  const tags = one(scaleTags.build(jobOf(grams))).blocks.flatMap((block) =>
+    block.block === 'tags' ? block.tags : [],
+  );
+  // In hundred-thousandths, so that sums are of whole numbers; each unit by itself.
+  const whole = (text: string): readonly number[] =>
+    [...text.matchAll(/(\d+(?:\.\d+)?) (?:N|g)\b/g)].map((match) => Math.round(Number(match[1]) * 100000));
+  let checked = 0;
+  for (const tag of tags) {
+    const words = tag.map((block) => (block.block === 'text' ? block.text : '')).join('\n');
+    const [, weight = '', reading = '', shift = ''] =
+      /It weighs (.*?)\. Upside down it reads (.*?)\. Shift (.*?)\.$/m.exec(words) ?? [];
+    const rows = tag.flatMap((block) => (block.block === 'table' ? block.rows : []));
+    const [none = [], quarter = [], half = [], all = []] = rows.map((row) => whole(String(row[1])));
+    expect(whole(shift).length).toBeGreaterThan(0);
+    whole(shift).forEach((less, n) => {
+      expect((whole(weight)[n] ?? 0) - (whole(reading)[n] ?? 0)).toBe(less);
+      expect([none[n], (quarter[n] ?? 0) * 4, (half[n] ?? 0) * 2, all[n]]).toEqual([0, less, less, less]);
+      checked += 1;
+    });
+  }
+  expect(checked).toBe(7);
 });
 
 test('a scale whose shift nobody measured says that it is assumed; one whose moving part is known does not', () => {

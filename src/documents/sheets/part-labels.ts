@@ -1,9 +1,8 @@
 import type { KitPart } from '../../core/kit/kit.ts';
-import type { Language } from '../sentences/language.ts';
 import type { Block } from './block.ts';
 import { fitsText, kindName, type Playing, playingOf, sizesOf } from './kit-parts.ts';
 import { kitSheet } from './kit-sheet.ts';
-import type { SheetKind } from './paper-job.ts';
+import type { PaperJob, SheetKind } from './paper-job.ts';
 import { sayIn } from './say.ts';
 
 /** Three tags across either paper, millimetres. */
@@ -19,7 +18,7 @@ export const partLabels: SheetKind = {
     const say = sayIn(language);
     if (kit === null) return [];
     const playing = playingOf(job);
-    const tags = kit.parts.map((part) => label(language, part, playing.get(part.mark) ?? [], kit.serial));
+    const tags = kit.parts.map((part) => label(job, part, playing.get(part.mark) ?? [], kit.serial));
     return [
       kitSheet(job, language, {
         name: 'part-labels',
@@ -34,17 +33,18 @@ export const partLabels: SheetKind = {
 };
 
 function label(
-  language: Language,
+  { prepared, languages }: PaperJob,
   part: KitPart,
   playing: readonly Playing[],
   serial: string,
 ): readonly Block[] {
+  const language = languages.key;
   const say = sayIn(language);
   const sizes = sizesOf(language, part);
   const what = [kindName(language, part.kind), ...sizes].join(', ');
   const roles = playing.map(({ table, role }) => say('sheet.labels.plays', { table, role }));
   const lines = [
-    fitsText(language, part),
+    fitsText(language, part, prepared.activity?.tables ?? []),
     ...(roles.length === 0 ? [] : [roles.join('; ')]),
     ...(part.isSpare ? [say('sheet.spare')] : []),
     say('sheet.labels.kit', { serial }),

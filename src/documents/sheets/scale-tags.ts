@@ -1,3 +1,4 @@
+import type { Graduations } from '../../core/instruments/graduations.ts';
 import {
   ownShift,
   ownWeight,
@@ -6,12 +7,12 @@ import {
   turnOverShift,
 } from '../../core/instruments/spring-scale.ts';
 import type { KitPart } from '../../core/kit/kit.ts';
-import { type MetresPerSecondSquared, radians } from '../../core/quantities/brands.ts';
+import { type MetresPerSecondSquared, newtons, radians } from '../../core/quantities/brands.ts';
 import { decimalText } from '../../core/quantities/print-quantity.ts';
 import { STANDARD_GRAVITY } from '../../core/sources/gravity.ts';
 import { atBest } from '../../core/uncertainty/propagate.ts';
 import { trimmed } from '../printing/quantity-text.ts';
-import { otherDecimals, unitLabel } from '../printing/reading-text.ts';
+import { newtonMarks, otherDecimals, unitLabel } from '../printing/reading-text.ts';
 import { type Language, languagePack } from '../sentences/language.ts';
 import type { Block, Cell } from './block.ts';
 import { partText } from './kit-parts.ts';
@@ -64,7 +65,9 @@ function tag(language: Language, part: KitPart, g: MetresPerSecondSquared): read
   const scale = springScaleOf(part);
   const shift = turnOverShift(scale, atBest, g);
   const weight = ownWeight(scale, atBest, g);
-  const shown = weight - shift;
+  const units = unitsOf(scale);
+  const said = (fine: number, figure: (printed: Printed) => number): string =>
+    onScale(units.map((unit) => forceText(language, unit, fine, figure(printedIn(unit, weight, shift)))));
   return [
     { block: 'text', text: part.mark, tone: 'headline' },
     { block: 'text', text: partText(language, part) },
@@ -75,9 +78,12 @@ function tag(language: Language, part: KitPart, g: MetresPerSecondSquared): read
       block: 'text',
       tone: 'strong',
       text: say('sheet.tags.found', {
-        weight: onScale(language, scale, weight),
-        reading: shown < scale.stop ? say('sheet.tags.on-stop') : onScale(language, scale, shown),
-        shift: onScale(language, scale, shift),
+        weight: said(0, (printed) => printed.weight),
+        reading:
+          weight - shift < scale.stop
+            ? say('sheet.tags.on-stop')
+            : said(0, (printed) => printed.weight - printed.shift),
+        shift: said(0, (printed) => printed.shift),
       }),
     },
     ...(isAssumed(scale) ? [{ block: 'text', tone: 'small', text: say('sheet.tags.assumed') } as const] : []),
@@ -86,11 +92,12 @@ function tag(language: Language, part: KitPart, g: MetresPerSecondSquared): read
       size: 'small',
       head: [say('sheet.tags.hangs'), say('sheet.tags.too-little'), say('sheet.tags.marks')],
       rows: POSITIONS.map(([hang, angle]): readonly Cell[] => {
-        const less = ownShift(shift, radians(angle), radians(0));
+        // Half and quarter of a printed figure end at most two places further on.
+        const less = (whole: number): number => ownShift(newtons(whole), radians(angle), radians(0));
         return [
           say(`sheet.tags.hangs.${hang}`, { angle: { si: SLOPE, dimension: 'angle' } }),
-          onScale(language, scale, less),
-          marksText(language, less / scale.graduations.step),
+          said(2, (printed) => less(printed.shift)),
+          marksText(language, less(shift) / scale.graduations.step),
         ];
       }),
       widths: [0, 1, 1],
@@ -103,14 +110,51 @@ function tag(language: Language, part: KitPart, g: MetresPerSecondSquared): read
   ];
 }
 
-/** A force in newtons, and beside it in the scale's own unit where that is another one. */
-function onScale(language: Language, { graduations }: SpringScale, force: number): string {
-  const { decimal } = languagePack(language);
-  const newtons = `${decimalText(force, 2, decimal)} N`;
-  if (graduations.unit === 'N') return newtons;
-  const decimals = otherDecimals({ ...graduations, step: graduations.step / 10 }, graduations);
-  return `${decimalText(force / graduations.unitSi, Math.max(0, decimals), decimal)} ${unitLabel(graduations.unit)} (${newtons})`;
+/** A unit that forces are printed in, with the decimals of what is weighed. */
+interface ForceUnit {
+  readonly symbol: string;
+  readonly si: number;
+  readonly decimals: number;
 }
+
+/** The scale's own unit, to a fifth of a mark or finer; newtons beside it where it has other ones. */
+function unitsOf({ graduations }: SpringScale): readonly ForceUnit[] {
+  const finer = { ...graduations, step: graduations.step / 5 };
+  const inUnit = (marks: Graduations): ForceUnit => ({
+    symbol: marks.unit,
+    si: marks.unitSi,
+    decimals: Math.max(0, otherDecimals(finer, marks)),
+  });
+  return graduations.unit === 'N' ? [inUnit(graduations)] : [inUnit(graduations), inUnit(newtonMarks)];
+}
+
+/** Weight and shift as they are printed, in that unit: all else on a tag is reckoned from these. */
+interface Printed {
+  readonly weight: number;
+  readonly shift: number;
+}
+
+function printedIn({ si, decimals }: ForceUnit, weight: number, shift: number): Printed {
+  const printed = (force: number): number => Number(decimalText(force / si, decimals));
+  return { weight: printed(weight), shift: printed(shift) };
+}
+
+/** With so many places more as are not noughts. */
+function forceText(
+  language: Language,
+  { symbol, decimals }: ForceUnit,
+  fine: number,
+  figure: number,
+): string {
+  const text = decimalText(figure, decimals + fine, languagePack(language).decimal);
+  const noughts = /0*$/.exec(text)?.[0].length ?? 0;
+  const kept = text.slice(0, text.length - Math.min(fine, noughts)).replace(/[.,]$/, '');
+  return `${kept} ${unitLabel(symbol)}`;
+}
+
+/** What the scale says first, newtons in brackets. */
+const onScale = ([own = '', ...others]: readonly string[]): string =>
+  [own, ...others.map((text) => `(${text})`)].join(' ');
 
 /** So many of the scale's own marks, to a tenth of one. */
 const marksText = (language: Language, marks: number): string =>
