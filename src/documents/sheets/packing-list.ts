@@ -1,8 +1,10 @@
+import type { Equipment } from '../../core/description/equipment.ts';
 import type { KitPart } from '../../core/kit/kit.ts';
 import { massOfPart } from '../../core/kit/mass-of-part.ts';
 import { quantityText } from '../printing/quantity-text.ts';
 import { type Language, languagePack } from '../sentences/language.ts';
 import type { Block, Cell } from './block.ts';
+import { equipmentOf, neededText } from './equipment.ts';
 import { partText } from './kit-parts.ts';
 import { kitSheet } from './kit-sheet.ts';
 import type { PaperJob, SheetKind } from './paper-job.ts';
@@ -18,6 +20,7 @@ export const packingList: SheetKind = {
     const say = sayIn(language);
     if (kit === null) return [];
     const boxes = boxesOf(kit.parts);
+    const beside = besideTheParts(job);
     return [
       kitSheet(job, language, {
         name: 'packing-list',
@@ -31,10 +34,11 @@ export const packingList: SheetKind = {
               [say('page.kit'), kit.name],
               [say('sheet.serial'), kit.serial],
               [say('sheet.packing.parts'), String(kit.parts.length)],
-              [say('sheet.packing.whole'), totalText(language, kit.parts)],
+              [say('sheet.packing.whole'), totalText(language, kit.parts, beside.length > 0)],
             ],
           },
           ...boxes.flatMap((box) => kept(boxBlocks(language, box), box)),
+          ...besideBlocks(language, beside),
           ...papers(job, say),
         ],
       }),
@@ -101,15 +105,65 @@ function massText(language: Language, part: KitPart): string {
   return quantityText({ si: mass.value, dimension: 'mass' }, languagePack(language).decimal);
 }
 
-/** What is known to be in it, and how many parts nobody has weighed. */
-function totalText(language: Language, parts: readonly KitPart[]): string {
+/** What is known to be in it; the least that it can weigh where something was not weighed. */
+function totalText(language: Language, parts: readonly KitPart[], hasMore = false): string {
   const say = sayIn(language);
   const masses = parts.flatMap((part) => massOfPart(part)?.value ?? []);
   const unknown = parts.length - masses.length;
   const si = masses.reduce((sum, mass) => sum + mass, 0);
   const mass = quantityText({ si, dimension: 'mass' }, languagePack(language).decimal);
   if (masses.length === 0) return say('sheet.packing.none-weighed');
-  return unknown === 0 ? mass : say('sheet.packing.and-unweighed', { mass, count: unknown });
+  return unknown === 0 && !hasMore ? mass : say('sheet.packing.at-least', { mass });
+}
+
+/** A thing that the kit file does not list, how many of it and for which tables. */
+interface Beside {
+  readonly what: Equipment;
+  readonly count: number;
+  readonly tables: readonly string[];
+}
+
+/** What the tables need besides the parts of the kit, each thing once with the tables that it is for. */
+function besideTheParts(job: PaperJob): readonly Beside[] {
+  const needed = equipmentOf(job).flatMap(({ table, others }) => others.map((each) => ({ ...each, table })));
+  return [...new Set(needed.map(({ what }) => what))].map((what) => {
+    const own = needed.filter((each) => each.what === what);
+    return {
+      what,
+      count: own.reduce((sum, { count }) => sum + count, 0),
+      tables: own.map(({ table }) => table),
+    };
+  });
+}
+
+/** Nobody starts out without the stands and trays because no file names them. */
+function besideBlocks(language: Language, beside: readonly Beside[]): readonly Block[] {
+  const say = sayIn(language);
+  if (beside.length === 0) return [];
+  const rows = beside.map(({ what, count, tables }): readonly Cell[] => [
+    { tick: say('sheet.packing.out') },
+    { tick: say('sheet.packing.in') },
+    { text: neededText(language, { what, count }), strong: true },
+    say('sheet.packing.for-tables', { tables }),
+    say('sheet.packing.no-mass'),
+  ]);
+  return [
+    {
+      block: 'together',
+      blocks: [
+        { block: 'heading', level: 2, text: say('sheet.packing.beside') },
+        { block: 'text', text: say('sheet.packing.beside.about') },
+        {
+          block: 'table',
+          head: ['out', 'in', 'what', 'where', 'mass'].map((key) => say(`sheet.packing.${key}`)),
+          rows,
+          widths: [0, 0, 4, 3, 3],
+          align: ['center', 'center', 'left', 'left', 'right'],
+          size: 'small',
+        },
+      ],
+    },
+  ];
 }
 
 /** The laminated paper belongs to the kit as well. */
