@@ -37,8 +37,8 @@ export function setupSheet({ setup, prediction, load, shows }: PreparedSetup): S
   return {
     mark: setup.mark,
     figures: figuresOf(setup, load, Math.max(0, prediction.pull?.value ?? 0)),
-    steps: setup.machine.steps(setup.station, setup.watched === 'ease'),
-    cautions: setup.machine.cautions(setup.station),
+    steps: setup.machine.steps(setup.station, isFelt(setup)),
+    cautions: setup.machine.cautions(setup.station, isFelt(setup)),
     prediction,
     load: load === null ? null : loadSheet(load),
     scale: setup.scale === null || setup.watched !== 'pull' ? null : scaleSheet(setup, setup.scale),
@@ -47,11 +47,14 @@ export function setupSheet({ setup, prediction, load, shows }: PreparedSetup): S
   };
 }
 
+/** Judged by the hand alone: no scale is hooked on. */
+export const isFelt = ({ watched }: Setup): boolean => watched === 'ease';
+
 /** The machine's geometry, in one picture or in one a stage. */
 function figuresOf(setup: Setup, load: Part | null, pull: number): readonly FigureSheet[] {
   const { machine, station } = setup;
-  const several = machine.figures?.(station, atBest) ?? [
-    { title: null, drawing: machine.drawing(station, atBest) },
+  const several = machine.figures?.(station, atBest, isFelt(setup)) ?? [
+    { title: null, drawing: machine.drawing(station, atBest, isFelt(setup)) },
   ];
   return several.map(({ title, drawing }) => ({ title, drawing: named(drawing, setup, load, pull) }));
 }

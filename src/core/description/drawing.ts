@@ -54,13 +54,17 @@ export type Shape =
       readonly label: string;
       readonly mass?: number;
     }
-  /** The pull: from the hook, in a direction (radians from +x); its length is the force. */
+  /**
+   * The pull: from the hook, in a direction (radians from +x); its length is the force. Where a hand
+   * `pushes`, the arrow ends at what is pushed.
+   */
   | {
       readonly shape: 'effort';
       readonly from: Point;
       readonly direction: number;
       readonly newtons: number;
       readonly scale: ScaleHang;
+      readonly pushes?: true;
     }
   /** Where the line to another picture leaves this one, with a sentence that names where it goes. */
   | {

@@ -8,26 +8,46 @@ import type { At } from '../uncertainty/propagate.ts';
 /** A string that leans less than this pulls along the plane, as far as anybody can see. */
 const STRAIGHT = 0.005;
 
-/** How the carriage is set and the string led, one action a step. */
-export function carriageSteps(station: Ride & StringPull): readonly Step[] {
+type Pulled = Ride & StringPull;
+
+/** How the carriage is set where the machine says, loaded, and its string led to the scale or the hand. */
+export function carriageSteps(
+  station: Pulled,
+  machine: 'incline' | 'drag',
+  isFelt: boolean,
+): readonly Step[] {
+  const key = keyOf(station);
+  const hand = isFelt ? '-hand' : '';
+  const step = (name: string): Step => ({ key: name, facts: {} });
   return [
-    { key: `carriage.step.${keyOf(station)}`, facts: {} },
-    { key: 'carriage.step.load', facts: {} },
-    station.guide === null
-      ? { key: 'string.step.hook', facts: {} }
-      : { key: 'string.step.over-the-pulley', facts: {} },
-    ...(station.string === 'leans'
-      ? []
-      : [{ key: 'string.step.read-at', facts: { at: lengthFact(station.inputs.readAt.value) } }]),
+    ...(station.rides === 'rollers'
+      ? [step(`${machine}.step.lay-rollers`), step('carriage.step.rollers')]
+      : [step(`${machine}.step.set-${key}`)]),
+    step(`carriage.step.load-${key}`),
+    ...(station.guide === null
+      ? [step(`string.step.hook-${key}${hand}`)]
+      : [step('string.step.over-the-pulley'), step(`string.step.hook-end${hand}`)]),
   ];
 }
 
-/** How the hand pulls: along the surface, at an angle above it, or beyond the guide pulley. */
-export function pullStep(pull: StringPull, along: Step, beyondThePulley: Step): Step {
-  if (pull.guide !== null) return beyondThePulley;
-  const lean = pull.string === 'leans' ? pull.inputs.lean.value : 0;
-  if (Math.abs(lean) < STRAIGHT) return along;
-  return { key: 'string.step.pull-leaning', facts: { lean: angleFact(lean) } };
+/** How the hand pulls, along the surface, at an angle above it or beyond the guide pulley; then where it is read. */
+export function pullSteps(station: Pulled, along: string, isFelt: boolean): readonly Step[] {
+  const hand = isFelt ? '-hand' : '';
+  const { guide } = station;
+  const pull = (name: string, facts: Facts = {}): Step => ({ key: `${name}${hand}`, facts });
+  const lean = station.string === 'leans' ? station.inputs.lean.value : 0;
+  const direct =
+    Math.abs(lean) < STRAIGHT ? pull(along) : pull('string.step.pull-leaning', { lean: angleFact(lean) });
+  return [
+    guide === null ? direct : pull(`string.step.pull-${guide.leaves}`),
+    ...(station.string === 'leans'
+      ? []
+      : [
+          pull(`string.step.${isFelt ? 'pull-until' : 'read-at'}-${keyOf(station)}`, {
+            at: lengthFact(station.inputs.readAt.value),
+          }),
+        ]),
+  ];
 }
 
 /** What carriage and string have and the schoolbook leaves out. */

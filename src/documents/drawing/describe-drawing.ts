@@ -20,6 +20,8 @@ export function loadText(language: Language, load: DrawnLoad | null, known: numb
 export interface Described {
   readonly language: Language;
   readonly load: DrawnLoad | null;
+  /** `null` where no scale is hooked on: then a hand pulls or pushes. */
+  readonly scaleEnds?: readonly [string, string] | null;
 }
 
 /** A drawing in words, for someone who hears the page: which bodies, where the load hangs, where the pull goes. */
@@ -52,7 +54,7 @@ function bodiesText(drawing: Drawing, language: Language): string {
   return sentence(language, 'drawing.desc.bodies', { what: factText(language, named) });
 }
 
-function shapeText(shape: Shape, origin: Point | null, { language, load }: Described): readonly string[] {
+function shapeText(shape: Shape, origin: Point | null, { language, load, scaleEnds }: Described): readonly string[] {
   switch (shape.shape) {
     case 'load': {
       const written = loadText(language, load, shape.mass);
@@ -67,7 +69,7 @@ function shapeText(shape: Shape, origin: Point | null, { language, load }: Descr
     }
     case 'effort':
       return [
-        sentence(language, 'drawing.desc.effort', {
+        sentence(language, effortKey(shape, scaleEnds ?? null), {
           direction: directionText(language, shape.direction),
           place: placeText(language, shape.from, origin),
           hangs: sentence(language, `hangs.${shape.scale}`),
@@ -92,6 +94,16 @@ function shapeText(shape: Shape, origin: Point | null, { language, load }: Descr
       return [];
   }
 }
+
+const effortKey = (
+  { pushes }: Extract<Shape, { shape: 'effort' }>,
+  scaleEnds: readonly [string, string] | null,
+): string =>
+  pushes === true
+    ? 'drawing.desc.effort.push'
+    : scaleEnds === null
+      ? 'drawing.desc.effort.pull'
+      : 'drawing.desc.effort';
 
 function placeText(language: Language, [x]: Point, origin: Point | null): string {
   if (origin === null) return sentence(language, 'drawing.desc.place.free');

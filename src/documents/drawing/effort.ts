@@ -35,12 +35,16 @@ function withLine(shape: Effort, on: (point: Point) => Point, line: number, opti
   const { language, force, scaleEnds } = options;
   const say = (key: string) => sentence(language, key);
   const from = on(shape.from);
+  const pushes = shape.pushes === true;
+  const away = pushes ? -line : line;
   const hook: Point = [
-    from[0] + line * Math.cos(shape.direction),
-    from[1] - line * Math.sin(shape.direction),
+    from[0] + away * Math.cos(shape.direction),
+    from[1] - away * Math.sin(shape.direction),
   ];
   const arrow = force === undefined ? PLAIN_ARROW : Math.max(4, force.newtons * force.millimetresPerNewton);
-  if (scaleEnds === null) return handInk(hook, Math.PI / 2 - shape.direction, arrow, say('drawing.pull'));
+  const hand = pushes ? 'push' : 'pull';
+  if (scaleEnds === null || pushes)
+    return handInk(hook, Math.PI / 2 - shape.direction, arrow, { hand, caption: say(`drawing.${hand}`) });
   const scale = scaleInk(hook, Math.PI / 2 - shape.direction, arrow, scaleEnds, {
     pull: say('drawing.pull'),
     hook: say('drawing.hook'),

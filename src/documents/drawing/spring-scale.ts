@@ -63,13 +63,19 @@ export function scaleInk(
   ]);
 }
 
-/** A hand that pulls or pushes without a scale: the arrow alone. */
-export function handInk(from: Point, pull: number, arrow: number, caption: string): Ink {
+/** A hand that pulls or pushes without a scale: the arrow alone, away from what is pulled or up to what is pushed. */
+export function handInk(
+  from: Point,
+  pull: number,
+  arrow: number,
+  { hand, caption }: { readonly hand: 'pull' | 'push'; readonly caption: string },
+): Ink {
   const at = (point: Point): Point => moved(turned(point, pull), from);
-  const [x, y] = at([0, -ARROW_GAP - arrow / 2]);
+  const tail = hand === 'pull' ? -ARROW_GAP : ARROW_GAP + arrow;
+  const [x, y] = at([0, tail - arrow / 2]);
   const upright = Math.abs(Math.sin(pull)) < 0.5;
   return together([
-    arrowInk(at, -ARROW_GAP, -ARROW_GAP - arrow),
+    arrowInk(at, tail, tail - arrow),
     upright ? words([x + 4, y + 1.4], caption, { anchor: 'start' }) : words([x, y - 4], caption),
   ]);
 }

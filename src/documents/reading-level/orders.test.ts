@@ -25,6 +25,7 @@ const FACTS: Facts = {
   travel: LONG,
   arm: LONG,
   advance: LONG,
+  falls: LONG,
   angle: TILT,
   lean: TILT,
   machine: 'drag on the level',
@@ -51,7 +52,7 @@ const readings = saidBy(
 /** What a hand does. The first word of each step is one of these; two in one step are two steps. */
 const DOINGS = new Set(
   `build close count draw hang hook keep lay lead leave let loop lower measure prop pull push put read rest
-  roll rub set slide stand take thread tie tilt turn wind write`.split(/\s+/),
+  roll rub set slide stand strike take thread tie tilt turn wind write`.split(/\s+/),
 );
 
 test.each(steps)('%s begins with one verb of doing and asks for nothing else', (_, text) => {

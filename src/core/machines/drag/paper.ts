@@ -1,7 +1,7 @@
 import type { Drawing } from '../../description/drawing.ts';
 import type { Caution, Step } from '../../description/step.ts';
 import { drawCarriage } from '../../parts/carriage-drawing.ts';
-import { carriageSteps, pullStep } from '../../parts/carriage-paper.ts';
+import { carriageSteps, pullSteps } from '../../parts/carriage-paper.ts';
 import { directionOf, drawPull } from '../../parts/guided-pull-drawing.ts';
 import { type Radians, radians } from '../../quantities/brands.ts';
 import { keyOf } from '../../statics/carriage.ts';
@@ -15,23 +15,31 @@ const NEAR = 0.15;
 const REACH = 0.3;
 
 /** How the station is set up, one action a step. */
-export const steps = (drag: Drag): readonly Step[] => [
-  ...carriageSteps(drag),
-  pullStep(drag, { key: 'drag.step.pull-level', facts: {} }, { key: 'drag.step.pull-on', facts: {} }),
+export const steps = (drag: Drag, isFelt = false): readonly Step[] => [
+  ...carriageSteps(drag, 'drag', isFelt),
+  ...pullSteps(drag, 'drag.step.pull-level', isFelt),
 ];
 
 /** Load and scale come off; what rides goes back to where it started. */
-export const reset = (drag: Drag): readonly Step[] => [
+export const reset = (drag: Drag, isFelt = false): readonly Step[] => [
   { key: 'drag.reset.load', facts: {} },
-  { key: 'drag.reset.scale', facts: {} },
+  { key: isFelt ? 'drag.reset.string' : 'drag.reset.scale', facts: {} },
   { key: `drag.reset.${keyOf(drag)}`, facts: {} },
 ];
 
-export const cautions = (drag: Drag): readonly Caution[] => [
+export const cautions = (drag: Drag, isFelt = false): readonly Caution[] => [
   ...(drag.rides === 'rollers' || drag.guide !== null
     ? [{ key: 'caution.fingers', facts: {}, source: 'fingers' }]
     : []),
-  { key: 'caution.small-pupils-and-strong-scales', facts: {}, source: 'small pupils and strong scales' },
+  ...(isFelt
+    ? []
+    : [
+        {
+          key: 'caution.small-pupils-and-strong-scales',
+          facts: {},
+          source: 'small pupils and strong scales',
+        },
+      ]),
 ];
 
 /** Angle of the pull above the level, for a scale that is pulled along it. */

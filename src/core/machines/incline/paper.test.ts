@@ -124,7 +124,7 @@ describe('the paper of an inclined plane', () => {
 
   test('pulls along the board, at the angle of a string that leans, or beyond the pulley', () => {
     const last = stations.slice(0, 3).map((station) => inclinedPlane.steps(station).at(-1)?.key);
-    expect(last).toEqual(['incline.step.pull-along', 'string.step.pull-leaning', 'incline.step.pull-on']);
+    expect(last).toEqual(['incline.step.pull-along', 'string.step.pull-leaning', 'string.step.pull-down']);
   });
 
   test('has steps of one action in at most twelve words', () => {

@@ -2,7 +2,7 @@ import type { Drawing, Point, Shape } from '../../description/drawing.ts';
 import type { Caution, Step } from '../../description/step.ts';
 import { angleFact, lengthFact } from '../../diagnostics/facts.ts';
 import { CARRIAGE_LENGTH, drawCarriage } from '../../parts/carriage-drawing.ts';
-import { carriageSteps, pullStep } from '../../parts/carriage-paper.ts';
+import { carriageSteps, pullSteps } from '../../parts/carriage-paper.ts';
 import { directionOf, drawPull } from '../../parts/guided-pull-drawing.ts';
 import { type Radians, radians } from '../../quantities/brands.ts';
 import { keyOf } from '../../statics/carriage.ts';
@@ -12,27 +12,30 @@ import { angleOf, type InclinedPlane } from './station.ts';
 export { carriageDifferences as differences } from '../../parts/carriage-paper.ts';
 
 /** How the station is set up, one action a step. */
-export const steps = (plane: InclinedPlane): readonly Step[] => [
-  slopeStep(plane),
-  ...carriageSteps(plane),
-  pullStep(plane, { key: 'incline.step.pull-along', facts: {} }, { key: 'incline.step.pull-on', facts: {} }),
+export const steps = (plane: InclinedPlane, isFelt = false): readonly Step[] => [
+  ...slopeSteps(plane),
+  ...carriageSteps(plane, 'incline', isFelt),
+  ...pullSteps(plane, 'incline.step.pull-along', isFelt),
 ];
 
-function slopeStep(plane: InclinedPlane): Step {
+/** How steep: by an angle, by a height somewhere along the board, or by the place of the prop and its pin. */
+function slopeSteps(plane: InclinedPlane): readonly Step[] {
   if (plane.steep === 'measured')
-    return { key: 'incline.step.angle', facts: { angle: angleFact(plane.inputs.angle.value) } };
+    return [{ key: 'incline.step.angle', facts: { angle: angleFact(plane.inputs.angle.value) } }];
   const { rise, slopeLength } = plane.inputs;
-  if (plane.pin !== null) return { key: 'incline.step.pin', facts: { hole: plane.pin } };
-  return {
-    key: 'incline.step.rise',
-    facts: { rise: lengthFact(rise.value), length: lengthFact(slopeLength.value) },
-  };
+  const length = lengthFact(slopeLength.value);
+  return plane.pin === null
+    ? [{ key: 'incline.step.rise', facts: { rise: lengthFact(rise.value), length } }]
+    : [
+        { key: 'incline.step.prop-at', facts: { length } },
+        { key: 'incline.step.pin', facts: { hole: plane.pin } },
+      ];
 }
 
 /** What rides comes down and is emptied; the board stays as steep as the next group needs it. */
-export const reset = (plane: InclinedPlane): readonly Step[] => [
+export const reset = (plane: InclinedPlane, isFelt = false): readonly Step[] => [
   { key: `incline.reset.${keyOf(plane)}`, facts: {} },
-  { key: 'incline.reset.load-and-scale', facts: {} },
+  { key: isFelt ? 'incline.reset.load' : 'incline.reset.load-and-scale', facts: {} },
   slopeReset(plane),
 ];
 

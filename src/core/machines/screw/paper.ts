@@ -6,49 +6,50 @@ import { type At, atBest } from '../../uncertainty/propagate.ts';
 import { isSelfLocking } from './screw.ts';
 import { isCounted, lead, type Screw } from './station.ts';
 
-/** How the screw is set up and turned, one action a step. */
-export function steps(screw: Screw): readonly Step[] {
+/** How the screw is set up and turned, one action a step; what was counted or measured is written last. */
+export function steps(screw: Screw, isFelt = false): readonly Step[] {
+  const step = (name: string, facts: Facts = {}): Step => ({ key: `screw.step.${name}`, facts });
   const { arm, travel, startGap } = screw.inputs;
-  const gap = atBest(startGap);
-  const start: Step =
-    gap > 0
-      ? { key: 'screw.step.start-gap', facts: { gap: lengthFact(gap) } }
-      : { key: 'screw.step.start-flush', facts: {} };
-  if (screw.turns !== null)
+  if (isCounted(screw)) {
+    const gap = atBest(startGap);
     return [
-      start,
-      { key: 'screw.step.mark', facts: {} },
-      { key: 'screw.step.turn-count', facts: { turns: screw.turns } },
-      { key: 'screw.step.measure-travel', facts: {} },
+      gap > 0 ? step('start-gap', { gap: lengthFact(gap) }) : step('start-flush'),
+      step('mark'),
+      step('count'),
+      ...(screw.turns === null ? [] : [step('turn-count', { turns: screw.turns })]),
+      ...(screw.turns !== null || travel === undefined
+        ? []
+        : [step('turn-until', { travel: lengthFact(atBest(travel)) })]),
     ];
-  if (travel !== undefined)
-    return [
-      start,
-      { key: 'screw.step.mark', facts: {} },
-      { key: 'screw.step.turn-until', facts: { travel: lengthFact(atBest(travel)) } },
-      { key: 'screw.step.write-turns', facts: {} },
-    ];
+  }
+  const place = arm === undefined ? null : { arm: lengthFact(atBest(arm)) };
+  const hand = isFelt ? '-hand' : '';
   return [
-    { key: 'screw.step.load', facts: {} },
-    ...(arm === undefined ? [] : [{ key: 'screw.step.hook', facts: { arm: lengthFact(atBest(arm)) } }]),
-    { key: 'screw.step.pull-square', facts: {} },
-    { key: 'screw.step.pull-on', facts: {} },
+    step('turn-down'),
+    step('load'),
+    ...(place === null ? [] : [step(`hook${hand}`, place)]),
+    step(`pull-square${hand}`),
+    step('pull-on'),
   ];
 }
 
 /** Counted: turned back, unmarked, the ruler away. Pulled: load and scale off, turned right down. */
-export const reset = (screw: Screw): readonly Step[] =>
-  isCounted(screw)
-    ? [
-        { key: 'screw.reset.turn-back', facts: {} },
-        { key: 'screw.reset.mark', facts: {} },
-        { key: 'screw.reset.ruler', facts: {} },
-      ]
-    : [
-        { key: 'screw.reset.load', facts: {} },
-        { key: 'screw.reset.scale', facts: {} },
-        { key: 'screw.reset.turn-down', facts: {} },
-      ];
+export function reset(screw: Screw, isFelt = false): readonly Step[] {
+  if (!isCounted(screw))
+    return [
+      { key: 'screw.reset.load', facts: {} },
+      { key: isFelt ? 'screw.reset.load-away' : 'screw.reset.scale', facts: {} },
+      { key: 'screw.reset.turn-down', facts: {} },
+    ];
+  const gap = atBest(screw.inputs.startGap);
+  return [
+    gap > 0
+      ? { key: 'screw.reset.turn-back-gap', facts: { gap: lengthFact(gap) } }
+      : { key: 'screw.reset.turn-back', facts: {} },
+    { key: 'screw.reset.mark', facts: {} },
+    { key: 'screw.reset.ruler', facts: {} },
+  ];
+}
 
 export const cautions = (): readonly Caution[] => [{ key: 'caution.fingers', facts: {}, source: 'fingers' }];
 
@@ -96,7 +97,7 @@ export function drawing(screw: Screw, at: At): Drawing {
       { shape: 'ground', from: [axis - 2.5 * d, -nut], to: [axis + 2.5 * d, -nut] },
       { shape: 'body', role: 'nut', outline: box(axis - 1.25 * d, -nut, axis + 1.25 * d, 0) },
       { shape: 'body', role: 'screw', outline: threadOutline(screw, at, axis, turns) },
-      ...(isCounted(screw) ? [] : carriedLoad(axis, height, d)),
+      ...(isCounted(screw) ? movedFace(screw, at, axis, height) : carriedLoad(axis, height, d)),
       {
         shape: 'measure',
         from: [axis - 1.25 * d, 0],
@@ -115,6 +116,28 @@ const carriedLoad = (axis: number, height: number, d: number): readonly Shape[] 
   { shape: 'label', at: [axis, height + 0.75 * d], key: 'screw.label.load', facts: {} },
 ];
 
+/** What the counted screw comes up against: its face, as far off as the gap at the start. */
+function movedFace(screw: Screw, at: At, axis: number, height: number): readonly Shape[] {
+  const d = at(screw.inputs.diameter);
+  const gap = Math.max(0, at(screw.inputs.startGap));
+  const low = height + gap;
+  return [
+    { shape: 'body', role: 'block', outline: box(axis - 1.5 * d, low, axis + 1.5 * d, low + d / 2) },
+    { shape: 'label', at: [axis, low + d], key: 'screw.label.face', facts: {} },
+    ...(gap === 0
+      ? []
+      : [
+          {
+            shape: 'measure',
+            from: [axis + 1.5 * d, height],
+            to: [axis + 1.5 * d, low],
+            offset: 1,
+            metres: gap,
+          } as const,
+        ]),
+  ];
+}
+
 /** Along the axis: the screw's circle, its lever, and the pull square to it. */
 function leverView(screw: Screw, at: At): readonly Shape[] {
   const d = at(screw.inputs.diameter);
@@ -124,8 +147,10 @@ function leverView(screw: Screw, at: At): readonly Shape[] {
   return [
     { shape: 'body', role: 'bar', outline: box(0, -d / 4, a, d / 4) },
     circle,
-    { shape: 'label', at: [0.4 * a, -1.2 * d], key: 'screw.label.along-the-axis', facts: {} },
-    { shape: 'effort', from: [a, 0], direction: Math.PI / 2, newtons: 0, scale: 'level' },
+    { shape: 'label', at: [0.4 * a, -1.2 * d], key: 'screw.label.from-above', facts: {} },
+    ...(isCounted(screw)
+      ? []
+      : [{ shape: 'effort', from: [a, 0], direction: Math.PI / 2, newtons: 0, scale: 'level' } as const]),
     { shape: 'measure', from: [0, 0], to: [a, 0], offset: -1, metres: a },
   ];
 }

@@ -2,11 +2,11 @@ import type { Drawing, Point, Shape } from '../../description/drawing.ts';
 import { metres } from '../../quantities/brands.ts';
 import { exactly } from '../../uncertainty/measured.ts';
 import type { At } from '../../uncertainty/propagate.ts';
-import { faceAngle, opening, type Wedge } from './station.ts';
+import { driveOf, faceAngle, opening, type Wedge } from './station.ts';
 
 /** The wedge to scale where it now stands: under its load, or between its faces. Edge toward +x. */
-export const drawing = (wedge: Wedge, at: At): Drawing =>
-  wedge.form === 'lifting' ? liftingDrawing(wedge, at) : splittingDrawing(wedge, at);
+export const drawing = (wedge: Wedge, at: At, isFelt = false): Drawing =>
+  wedge.form === 'lifting' ? liftingDrawing(wedge, at, isFelt) : splittingDrawing(wedge, at, isFelt);
 
 /** As it is left: the wedge out in front, what it parted or lifted closed up again, no cord and no string. */
 export function start(wedge: Wedge, at: At): readonly Drawing[] {
@@ -16,7 +16,7 @@ export function start(wedge: Wedge, at: At): readonly Drawing[] {
 }
 
 /** The edge points to the stop, and the string runs out below it; the load has the slope's angle below. */
-function liftingDrawing(wedge: Wedge, at: At): Drawing {
+function liftingDrawing(wedge: Wedge, at: At, isFelt: boolean): Drawing {
   const l = at(wedge.inputs.length);
   const t = at(wedge.inputs.thickness);
   const x = wedge.hasMark ? at(wedge.inputs.advance) : l / 2;
@@ -65,14 +65,7 @@ function liftingDrawing(wedge: Wedge, at: At): Drawing {
         key: 'wedge.label.load',
         facts: {},
       },
-      {
-        shape: 'line',
-        path: [
-          [l, t / 20],
-          [edge, t / 20],
-        ],
-      },
-      { shape: 'effort', from: [edge, t / 20], direction: 0, newtons: 0, scale: 'level' },
+      ...driven(wedge, isFelt, { back: [0, t / 2], edge: [l, t / 20], end: [edge, t / 20] }),
       { shape: 'angle', at: [l, 0], from: Math.PI - faceAngle(wedge, at), to: Math.PI, radius: l / 4 },
       { shape: 'measure', from: [0, 0], to: [l, 0], offset: -1, metres: l },
       { shape: 'measure', from: [0, 0], to: [0, t], offset: -1, metres: t },
@@ -80,8 +73,29 @@ function liftingDrawing(wedge: Wedge, at: At): Drawing {
   };
 }
 
+/** A scale on a string from the edge; or the hand at the back, where none is there. */
+function driven(
+  wedge: Wedge,
+  isFelt: boolean,
+  { back, edge, end }: { readonly back: Point; readonly edge: Point; readonly end: Point },
+): readonly Shape[] {
+  const down = wedge.pushed === 'down';
+  const effort = {
+    shape: 'effort',
+    direction: down ? -Math.PI / 2 : 0,
+    newtons: 0,
+    scale: down ? 'upside down' : 'level',
+  } as const;
+  return driveOf(wedge, isFelt) === 'pulled'
+    ? [
+        { shape: 'line', path: [edge, end] },
+        { ...effort, from: end },
+      ]
+    : [{ ...effort, from: back, pushes: true }];
+}
+
 /** Two blocks parted by the wedge, cords round both, a string from its edge through the gap; turned to point down where it is pushed down. */
-function splittingDrawing(wedge: Wedge, at: At): Drawing {
+function splittingDrawing(wedge: Wedge, at: At, isFelt: boolean): Drawing {
   const down = wedge.pushed === 'down';
   const turned = ([x, y]: Point): Point => (down ? [y, -x] : [x, y]);
   const l = at(wedge.inputs.length);
@@ -114,14 +128,13 @@ function splittingDrawing(wedge: Wedge, at: At): Drawing {
         outline: [turned([0, -t / 2]), turned([l, 0]), turned([0, t / 2])],
       },
       ...(wedge.hasCords ? [cord(mouth + l / 3), cord(mouth + (2 * l) / 3)] : []),
-      { shape: 'line', path: [turned([l, 0]), turned([end, 0])] },
       {
-        shape: 'effort',
-        from: turned([end, 0]),
-        direction: down ? -Math.PI / 2 : 0,
-        newtons: 0,
-        scale: down ? 'upside down' : 'level',
+        shape: 'label',
+        at: turned(down ? [mouth + 1.2 * l, -half - l / 8] : [mouth + l / 2, -half - l / 2]),
+        key: 'wedge.label.blocks',
+        facts: {},
       },
+      ...driven(wedge, isFelt, { back: turned([0, 0]), edge: turned([l, 0]), end: turned([end, 0]) }),
       ...(x > 0
         ? [
             {

@@ -134,7 +134,9 @@ function useFaults(
 function mallet({ parts, fields }: Preparation) {
   const malletMass = parts.mallet && measuredIn<Kilograms>(parts.mallet.fields, 'mass');
   const malletFalls = measuredIn<Metres>(fields, 'mallet falls');
-  if (parts.mallet === undefined || malletMass === undefined || malletFalls === undefined) return {};
+  if (parts.mallet === undefined || malletMass === undefined) return {};
+  // A mallet that lies on the table is one to take care of, whether or not its fall is known.
+  if (malletFalls === undefined) return { malletMass };
   const assumed = () =>
     between(
       `${parts.mallet?.mark}/blow share`,

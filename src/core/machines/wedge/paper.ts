@@ -5,41 +5,56 @@ import { forceFact, lengthFact } from '../../diagnostics/facts.ts';
 import { newtons } from '../../quantities/brands.ts';
 import { type At, atBest } from '../../uncertainty/propagate.ts';
 import { blowOn } from './blow.ts';
-import { opening, type Wedge } from './station.ts';
+import { driveOf, opening, type Wedge } from './station.ts';
 import { isSelfHolding } from './wedge.ts';
 
-/** How the wedge is set up and pushed, one action a step. */
+/** How the wedge is set up and driven, one action a step. */
 export function steps(wedge: Wedge, isFelt = false): readonly Step[] {
-  const start: Step[] =
-    wedge.form === 'lifting'
-      ? [
-          { key: 'wedge.step.load-against-stop', facts: {} },
-          { key: 'wedge.step.edge-under-load', facts: {} },
-        ]
-      : [
-          ...(wedge.hasCords ? [{ key: 'wedge.step.cords-on', facts: {} }] : []),
-          { key: 'wedge.step.edge-in-gap', facts: {} },
-        ];
-  const advance = lengthFact(atBest(wedge.inputs.advance));
-  if (isFelt)
-    return [
-      ...start,
-      wedge.hasMark
-        ? { key: 'wedge.step.push-to-mark', facts: { advance } }
-        : { key: 'wedge.step.push-in', facts: {} },
-    ];
+  const step = (name: string, facts: Facts = {}): Step => ({ key: `wedge.step.${name}`, facts });
   return [
-    ...start,
-    { key: wedge.pushed === 'down' ? 'wedge.step.pull-down' : 'wedge.step.pull-level', facts: {} },
-    wedge.hasMark
-      ? { key: 'wedge.step.read-at-mark', facts: { advance } }
-      : { key: 'wedge.step.pull-on', facts: {} },
+    ...(wantsGlasses(wedge) ? [step('glasses')] : []),
+    ...(wedge.form === 'lifting'
+      ? [step('load-against-stop'), step('edge-under-load')]
+      : [step('blocks'), ...(wedge.hasCords ? [step('cords-on')] : []), step('edge-in-gap')]),
+    ...drivenSteps(wedge, isFelt),
   ];
 }
 
+/** How the hand drives it: with the wedge itself, or with a scale on a string from its edge. */
+function drivenSteps(wedge: Wedge, isFelt: boolean): readonly Step[] {
+  const step = (name: string, facts: Facts = {}): Step => ({ key: `wedge.step.${name}`, facts });
+  const mark = wedge.hasMark ? { advance: lengthFact(atBest(wedge.inputs.advance)) } : null;
+  const { malletFalls } = wedge.inputs;
+  switch (driveOf(wedge, isFelt)) {
+    case 'struck':
+      return [
+        step('hold'),
+        malletFalls === undefined
+          ? step('strike-lightly')
+          : step('strike', { falls: lengthFact(atBest(malletFalls)) }),
+        ...(mark === null ? [] : [step('strike-on', mark)]),
+      ];
+    case 'pushed':
+      return [mark === null ? step('push-in') : step('push-to-mark', mark)];
+    case 'pulled':
+      return [
+        step(wedge.form === 'lifting' ? 'string-under-load' : 'string-through-gap'),
+        step('hook'),
+        step(`pull-${wedge.pushed}`),
+        ...(mark === null ? [] : [step('read-at-mark', mark)]),
+      ];
+  }
+}
+
+/** What can fly: cords that are stretched, splinters under a mallet. */
+const wantsGlasses = (wedge: Wedge): boolean => wedge.hasCords || wedge.inputs.malletMass !== undefined;
+
 /** The wedge comes out before the cords come off; cords are never left stretched. */
 export function reset(wedge: Wedge): readonly Step[] {
-  const tray: Step = { key: 'wedge.reset.tray', facts: {} };
+  const tray: Step = {
+    key: wantsGlasses(wedge) ? 'wedge.reset.tray-glasses' : 'wedge.reset.tray',
+    facts: {},
+  };
   if (wedge.form === 'lifting')
     return [
       { key: 'wedge.reset.out-from-under', facts: {} },
@@ -55,14 +70,11 @@ export function reset(wedge: Wedge): readonly Step[] {
   ];
 }
 
+/** A mallet is no tool for pupils alone: its caution, which asks for an adult, stands only where there is one. */
 export const cautions = (wedge: Wedge): readonly Caution[] => [
   { key: 'caution.fingers', facts: {}, source: 'fingers' },
-  ...(wedge.hasCords
-    ? [
-        { key: 'caution.elastic-cords', facts: {}, source: 'elastic cords' },
-        { key: 'caution.eye-protection', facts: {}, source: 'eye protection' },
-      ]
-    : []),
+  ...(wedge.hasCords ? [{ key: 'caution.elastic-cords', facts: {}, source: 'elastic cords' }] : []),
+  ...(wantsGlasses(wedge) ? [{ key: 'caution.eye-protection', facts: {}, source: 'eye protection' }] : []),
   ...(wedge.inputs.malletMass === undefined
     ? []
     : [{ key: 'caution.hammers-and-mallets', facts: {}, source: 'hammers and mallets' }]),

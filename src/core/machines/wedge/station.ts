@@ -54,3 +54,12 @@ export const opening = (wedge: Wedge, at: At): Metres => {
   const { thickness, length, advance } = wedge.inputs;
   return ((at(advance) * at(thickness)) / at(length)) as Metres;
 };
+
+/**
+ * What drives the wedge: a scale pulls it by a string from its edge; where no scale is there the hand
+ * pushes its back, or strikes it where the setup has a mallet. Steps and drawing take their word from here.
+ */
+export function driveOf(wedge: Wedge, isFelt: boolean): 'pulled' | 'pushed' | 'struck' {
+  if (!isFelt) return 'pulled';
+  return wedge.inputs.malletMass === undefined ? 'pushed' : 'struck';
+}

@@ -12,7 +12,7 @@ export const cautions: Readonly<Record<string, string>> = {
   'caution.fingers':
     'Keep fingers out of the gap of a lever, a wedge or a press, and away from a running tackle.',
   'caution.hammers-and-mallets':
-    'Check the head before use. Hold the wedge with a holder, not with fingers. One strikes; the others stand further off than an arm and the handle reach.',
+    'Strike only with an adult at the wedge. Check the head before use. Hold the wedge with a holder, not with fingers. One strikes; the others stand further off than an arm and the handle reach.',
   'caution.elastic-cords':
     'Stretch a cord no further than its mark, aim it at nobody, and let it back by hand.',
   'caution.heavy-load-moves':
@@ -25,7 +25,7 @@ export const cautions: Readonly<Record<string, string>> = {
   'caution.small-pupils-and-strong-scales.pupil': 'Pull no harder than about 10 N.',
   'caution.fingers.pupil': 'Keep your fingers out of gaps and off moving lines.',
   'caution.hammers-and-mallets.pupil':
-    'Look at the head of the mallet first. Hold the wedge with its holder, not with your fingers. One of you strikes. The others stand well back.',
+    'Strike only with an adult at the wedge. Look at the head of the mallet first. Hold the wedge with its holder, not with your fingers. One of you strikes. The others stand well back.',
   'caution.elastic-cords.pupil':
     'Stretch a cord no further than its mark. Aim it at no one. Let it back by hand.',
   'caution.heavy-load-moves.pupil':

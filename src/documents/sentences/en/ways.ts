@@ -37,7 +37,7 @@ export const ways = {
   'watched.turns': 'turns',
   'watched.travel': 'travel',
   'watched.ease': 'how easy it felt',
-  'watched.turns.instruction': 'Count the turns. Count quarter turns too.',
-  'watched.travel.instruction': 'Measure how far it moves.',
+  'watched.turns.instruction': 'Write down the turns, quarter turns too.',
+  'watched.travel.instruction': 'Measure with the ruler how far it has moved.',
   'watched.ease.instruction': 'Try each one. Say which was easiest.',
 } as const;

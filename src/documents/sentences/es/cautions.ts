@@ -10,7 +10,7 @@ export const cautions: Readonly<Record<string, string>> = {
   'caution.fingers':
     'No pongas los dedos en el hueco de una palanca, una cuña o una prensa, ni cerca de un polipasto en marcha.',
   'caution.hammers-and-mallets':
-    'Revisa la cabeza del mazo antes de usarlo. Sujeta la cuña con un soporte, no con los dedos. Golpea una sola persona; las demás se apartan más de un brazo y un mango.',
+    'Golpea solo con una persona adulta junto a la cuña. Revisa la cabeza del mazo antes de usarlo. Sujeta la cuña con un soporte, no con los dedos. Golpea una sola persona; las demás se apartan más de un brazo y un mango.',
   'caution.elastic-cords':
     'Estira la goma solo hasta su marca, no apuntes a nadie y acompáñala con la mano al volver.',
   'caution.heavy-load-moves':
@@ -23,7 +23,7 @@ export const cautions: Readonly<Record<string, string>> = {
   'caution.small-pupils-and-strong-scales.pupil': 'No tires con más de unos 10 N.',
   'caution.fingers.pupil': 'No pongas los dedos en huecos ni en cuerdas que se mueven.',
   'caution.hammers-and-mallets.pupil':
-    'Mira primero la cabeza del mazo. Sujeta la cuña con su soporte, no con los dedos. Golpea uno solo. Los otros se ponen lejos.',
+    'Golpea solo con un adulto junto a la cuña. Mira primero la cabeza del mazo. Sujeta la cuña con su soporte, no con los dedos. Golpea uno solo. Los otros se ponen lejos.',
   'caution.elastic-cords.pupil':
     'Estira la goma solo hasta su marca. No apuntes a nadie. Llévala con la mano al volver.',
   'caution.heavy-load-moves.pupil':

@@ -40,7 +40,7 @@ export const ways = {
   'watched.turns': 'vueltas',
   'watched.travel': 'recorrido',
   'watched.ease': 'lo fácil que fue',
-  'watched.turns.instruction': 'Cuenta las vueltas. Cuenta también los cuartos de vuelta.',
-  'watched.travel.instruction': 'Mide cuánto se mueve.',
+  'watched.turns.instruction': 'Escribe las vueltas, también los cuartos de vuelta.',
+  'watched.travel.instruction': 'Mide con la regla cuánto se ha movido.',
   'watched.ease.instruction': 'Prueba cada uno. Di cuál fue el más fácil.',
 } as const;
