@@ -140,3 +140,18 @@ test('words that find no room within a dimension stand where no extension line r
   const crossedBoth = besideSide(narrow, [narrow, { from: [-8, 0], to: [12, 0], row: 2, text: '5.09 cm' }]);
   expect([alone, crossedRight, crossedBoth]).toEqual([1, -1, 1]);
 });
+
+test('a longer name of the scale in another language takes no hole its number', () => {
+  const texts = (svg: string) => [...svg.matchAll(/<text[^>]*>([^<]+)</g)].map((match) => match[1] ?? '');
+  for (const mark of ['L1', 'L2'])
+    for (const width of [64, 72, 80, 96]) {
+      const [english, spanish] = (['en', 'es'] as const).map((language) =>
+        texts(paintDrawing(drawingOf(mark), { ...options, language, width })),
+      );
+      const holes = (found: readonly string[] | undefined) =>
+        found?.filter((text) => /^\d+$/.test(text)) ?? [];
+      expect(holes(english).length).toBeGreaterThanOrEqual(5);
+      expect(holes(spanish)).toEqual(holes(english));
+      expect(spanish).toEqual(expect.arrayContaining(['dinamómetro', 'invertido', 'tira']));
+    }
+});

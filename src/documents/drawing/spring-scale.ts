@@ -9,6 +9,9 @@ const RING = 1.8;
 const ARROW_GAP = 1.2;
 /** Baseline of the word under an arrow that lies. */
 const UNDER_ARROW = 6.4;
+/** Letters beside the tube that take one line, and from one line to the next. */
+const WIDE = 18;
+const LINE = 3;
 /** Length of the arrow where no force is to be shown: on a pupil's page it must tell nothing. */
 export const PLAIN_ARROW = 11;
 
@@ -90,6 +93,14 @@ function hookInk(at: (point: Point) => Point, hook: Point): Ink {
   );
 }
 
+/** A long name beside the tube would make the apparatus smaller: it takes two lines. */
+function besideLines(caption: string): readonly string[] {
+  if (caption.length <= WIDE) return [caption];
+  const spaces = [...caption].flatMap((letter, n) => (letter === ' ' ? [n] : []));
+  const [middle] = spaces.sort((a, b) => Math.abs(a - caption.length / 2) - Math.abs(b - caption.length / 2));
+  return middle === undefined ? [caption] : [caption.slice(0, middle), caption.slice(middle + 1)];
+}
+
 /** An open arrow: outlined, not filled, so that it stays light and prints in any ink. */
 function arrowInk(at: (point: Point) => Point, tail: number, tip: number): Ink {
   const head = Math.min(4.2, (tail - tip) * 0.6);
@@ -129,12 +140,13 @@ function captions(
     ];
   }
   const side = Math.cos(pull) < 0 ? -1 : 1;
-  const beside = (along: number, caption: string, size: 'small' | 'normal'): Ink => {
+  const beside = (along: number, caption: string, size: 'small' | 'normal', down = 0): Ink => {
     const [px, py] = at([side * (TUBE_HALF + 1.6), along]);
-    return words([px, py + (size === 'small' ? 1 : 1.4)], caption, { size, anchor: 'start' });
+    return words([px, py + down + (size === 'small' ? 1 : 1.4)], caption, { size, anchor: 'start' });
   };
+  const lines = besideLines(text.hangs);
   return [
-    beside(tube, text.hangs, 'small'),
+    ...lines.map((line, n) => beside(tube, line, 'small', (n - (lines.length - 1) / 2) * LINE)),
     beside(y.ring, text.ring, 'small'),
     beside(-ROD + 0.9, text.hook, 'small'),
     beside(arrow, text.pull, 'normal'),

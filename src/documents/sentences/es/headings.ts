@@ -40,7 +40,7 @@ export const headings = {
   'key.both': 'Newtons, gramos',
   'key.newtons': 'Newtons',
   'key.grams': 'Gramos (gf)',
-  'key.strip': 'En la escala',
+  'key.strip': 'En el dinamómetro',
   'key.textbook': 'Libro de texto',
   'key.textbook.short': 'Libro',
   'key.textbook-is': 'Libro de texto: {value}.',
