@@ -1,6 +1,6 @@
 import { machineNamed } from '../../core/machines/list.ts';
 import type { PreparedTable } from '../../core/prepare.ts';
-import type { TableSheet } from '../pages/sheet.ts';
+import type { SetupSheet, TableSheet } from '../pages/sheet.ts';
 import { quantityText } from '../printing/quantity-text.ts';
 import { type Language, languagePack } from '../sentences/language.ts';
 import { machineName } from '../text/explain-text.ts';
@@ -11,11 +11,16 @@ import { hazardSheet } from './guide/hazard-sheet.ts';
 import { limitsOfTable } from './guide/limits-of-table.ts';
 import { needs } from './guide/needs.ts';
 import { nightBefore, setUpOrder } from './guide/night-before.ts';
+import { pencilPull, threeDigits } from './guide/pencil.ts';
+import { periodPlan } from './guide/period-plan.ts';
 import { pupilQuestions } from './guide/pupil-questions.ts';
 import { sixNames } from './guide/six-names.ts';
 import type { PaperJob, SheetKind } from './paper-job.ts';
 import { type Say, sayIn } from './say.ts';
 import { extraMarks, notPreparedBlocks, visitFacts, visitSheet } from './visit-sheet.ts';
+
+/** Where no place is known. */
+const STANDARD_GRAVITY = 9.80665;
 
 /**
  * For a teacher who has never seen the kit: twenty minutes the night before, the day in order, each
@@ -43,8 +48,17 @@ function guide(job: PaperJob): SheetOfPaper {
       },
       ...nightBefore(job, say),
       ...setUpOrder(job, say),
+      ...periodPlan(job, say),
       { block: 'heading', level: 2, text: say('guide.tables') },
       { block: 'text', text: say('guide.tables.about') },
+      {
+        block: 'text',
+        text: say('guide.tables.times', {
+          key: say('key.title'),
+          column: say('key.textbook'),
+          gravity: gravityText(job, language),
+        }),
+      },
       ...job.prepared.tables.flatMap((prepared, n) => {
         const table = tables[n];
         return table === undefined ? [] : tableNotes(prepared, table, language, say);
@@ -55,6 +69,10 @@ function guide(job: PaperJob): SheetOfPaper {
     ],
   });
 }
+
+/** What a kilogram weighs here, newtons to three digits. */
+const gravityText = ({ prepared }: PaperJob, language: Language): string =>
+  threeDigits(language, prepared.gravity?.gravity.value ?? STANDARD_GRAVITY).text;
 
 /** Groups, pupils, helpers and period, as far as the visit says them. */
 function sizeFacts(job: PaperJob, language: Language, say: Say): readonly (readonly [string, string])[] {
@@ -88,7 +106,7 @@ function tableNotes(
   const extra = extraMarks(prepared);
   const seen = { ...table, setups: table.setups.filter(({ mark }) => !extra.has(mark)) };
   const questions = pupilQuestions(seen, language, say);
-  const limits = limitsOfTable(prepared, language, say);
+  const limits = limitsOfTable(prepared, table.setups, language, say);
   const isKnown = machineNamed(table.machine) !== undefined;
   return [
     {
@@ -143,10 +161,12 @@ function shown(table: TableSheet, language: Language, say: Say): readonly Block[
     ];
     const facts = { one: setup.mark, other: other.mark };
     const figures = one === null || two === null ? '' : say('guide.shows.figures', { one, two });
+    const pulls = pullsOf(setup, other, language, say);
     return [
       [
         shows === null ? say('guide.shows.pair', facts) : say('guide.shows.words', { ...facts, shows }),
         figures,
+        pulls,
       ]
         .filter((each) => each !== '')
         .join(' '),
@@ -158,4 +178,14 @@ function shown(table: TableSheet, language: Language, say: Say): readonly Block[
         { block: 'text', text: say('guide.shows'), tone: 'strong' },
         { block: 'list', items },
       ];
+}
+
+/** Both pulls, where what the scale shows is not the pull: what a class divides. */
+function pullsOf(setup: SetupSheet, other: SetupSheet, language: Language, say: Say): string {
+  const [one, two] = [pencilPull(language, setup), pencilPull(language, other)];
+  if (one === null || two === null || (one.shift === null && two.shift === null)) return '';
+  return say('guide.shows.pulls', {
+    one: `${one.pull.text} ${one.unit}`,
+    two: `${two.pull.text} ${two.unit}`,
+  });
 }

@@ -9,12 +9,12 @@ export const guide = {
   'guide.night': 'La noche anterior, en veinte minutos',
   'guide.night.print': '3 minutos: imprime las hojas en el orden de abajo.',
   'guide.night.key':
-    '4 minutos: lee la cara de delante de la clave de respuestas. Basta con el rango en letra grande.',
-  'guide.night.boxes': '4 minutos: abre las cajas y marca la lista del contenido.',
+    '4 minutos: lee la "{key}". Basta con el rango bueno de cada montaje; las razones están al final.',
+  'guide.night.boxes': '4 minutos: abre las cajas y marca la "{list}".',
   'guide.night.dry-run':
     '7 minutos, ensayo: monta la mesa {table}, montaje {setup}, con su tarjeta. Tira y lee. El rango bueno va de {range}.',
   'guide.night.dry-run-none': '7 minutos, ensayo: monta una mesa con su tarjeta y prueba todos los montajes.',
-  'guide.night.hazards': '2 minutos: lee la hoja de riesgos y fírmala.',
+  'guide.night.hazards': '2 minutos: lee la "{sheet}".',
   'guide.print': 'Imprime en este orden',
   'guide.print.sheet': 'Hoja',
   'guide.print.copies': 'Copias',
@@ -22,49 +22,96 @@ export const guide = {
   'guide.print.count': '{count}',
   'guide.print.a-group': 'una por grupo',
   'guide.print.an-adult': 'una por adulto',
-  'guide.print.guide': 'Guía docente',
   'guide.print.guide.for': 'Tú, esta noche.',
-  'guide.print.hazards': 'Hoja de riesgos',
-  'guide.print.hazards.for': 'La firma quien está a cargo de la sala.',
-  'guide.print.arrival': 'Comprobación de llegada',
+  'guide.print.hazards.for': 'Quien está a cargo de la sala, el mismo día. Se firma ahí.',
   'guide.print.arrival.for': 'Tú, antes de que vengan los grupos: una lectura por mesa.',
-  'guide.print.rekey': 'Clave que se ajusta sola',
-  'guide.print.rekey.for': 'Tú, con la comprobación de llegada: la fila de tu lectura es la clave del día.',
-  'guide.print.key': 'Clave de respuestas',
+  'guide.print.rekey.for': 'Tú, con la "{arrival}": la fila de tu lectura es la clave del día.',
   'guide.print.key.for': 'Cada adulto de una mesa. Que no la vea el alumnado.',
-  'guide.print.carried': 'Hoja de mano',
   'guide.print.carried.for': 'Quien va de mesa en mesa.',
-  'guide.print.charts': 'Tablas de datos',
-  'guide.print.charts.for':
-    'Una por grupo. El nivel 1 compara, el nivel 2 escribe números, el nivel 3 calcula trabajo. Toma el que convenga.',
-  'guide.print.slips': 'Hojas de sustitución',
+  'guide.print.chart-1.for':
+    'Una por grupo. El nivel 1 compara. Imprime el nivel que convenga; ningún grupo necesita los tres.',
+  'guide.print.chart-2.for': 'Una por grupo. El nivel 2 escribe números.',
+  'guide.print.chart-3.for': 'Una por grupo. El nivel 3 calcula trabajo.',
   'guide.print.slips.for': 'Solo si falta una pieza: busca su hoja.',
   'guide.print.laminated':
-    'Tarjetas, carteles, etiquetas de piezas y dinamómetros y lista del contenido están plastificados dentro del kit. No hay que imprimirlos.',
+    'Tarjetas, carteles, etiquetas de piezas y dinamómetros y la "{list}" están plastificados dentro del kit. No hay que imprimirlos.',
+  'guide.own': 'No están en ninguna caja, tráelas:',
+  'guide.own.trays': 'una bandeja o una caja de arena para la carga de la mesa {tables};',
+  'guide.own.glasses': 'gafas de seguridad para la mesa {tables}.',
   'guide.day': 'El día de la visita: monta en este orden',
-  'guide.day.why':
-    'Primero las cargas elevadas, con la sala vacía. Al final las gomas y los mazos, y solo en manos de un adulto. (Práctica común, sin fuente.)',
+  'guide.day.why': 'Primero las cargas elevadas, con la sala vacía. {last}(Práctica común, sin fuente.)',
+  'guide.day.last-cords': 'Al final las gomas, y solo en manos de un adulto. ',
+  'guide.day.last-mallet': 'Al final el mazo, y solo en manos de un adulto. ',
+  'guide.day.last-both': 'Al final las gomas y el mazo, y solo en manos de un adulto. ',
   'guide.day.order': 'Orden',
   'guide.day.table': 'Mesa',
   'guide.day.take': 'Cargas y dinamómetros',
   'guide.day.take-card': 'como en su tarjeta',
   'guide.day.look': 'Mira',
-  'guide.day.look-1': 'Una bandeja o una caja de arena bajo la carga.',
-  'guide.day.look-2': 'Un camino libre para tirar.',
-  'guide.day.look-3':
-    'Gafas de seguridad en la mesa. Hasta entonces, las gomas o el mazo se quedan en la caja.',
+  'guide.day.look-load': 'Una bandeja o una caja de arena bajo la carga.',
+  'guide.day.look-path': 'Un camino libre para tirar.',
+  'guide.day.look-start': 'Todo está como al principio en su tarjeta.',
+  'guide.day.look-cords': 'Gafas de seguridad en la mesa. Hasta entonces, las gomas se quedan en la caja.',
+  'guide.day.look-mallet': 'Gafas de seguridad en la mesa. Hasta entonces, el mazo se queda en la caja.',
+  'guide.day.look-both':
+    'Gafas de seguridad en la mesa. Hasta entonces, las gomas y el mazo se quedan en la caja.',
   'guide.day.arrival': 'Toma la lectura de llegada de cada mesa y escríbela en la comprobación de llegada.',
   'guide.day.ring': 'Rodea su fila en la clave que se ajusta sola.',
   'guide.day.start': 'Deja cada mesa como al principio: tres marcas en su tarjeta.',
-  'guide.day.roles': 'Da a cada grupo una tabla de datos y cuatro papeles: tirar, leer, escribir, comprobar.',
+  'guide.day.roles': 'Da a cada grupo una tabla de datos y cuatro tareas: tirar, leer, escribir, comprobar.',
   'guide.day.end': 'A la señal, cada grupo deja su mesa como al principio y cambia de mesa.',
+  'guide.plan': 'La clase, minuto a minuto',
+  'guide.plan.about':
+    'La visita dice {period} minutos. El reparto es práctica común, sin fuente: un décimo para empezar, un décimo para recoger, un quinto para conversar, y ninguna mesa con menos de {least} minutos si se puede.',
+  'guide.plan.assumed':
+    'La visita no dice cuánto dura la clase: se suponen {period} minutos. El reparto es práctica común, sin fuente: un décimo para empezar, un décimo para recoger, un quinto para conversar, y ninguna mesa con menos de {least} minutos si se puede.',
+  'guide.plan.minute': 'Minuto',
+  'guide.plan.what': 'Qué',
+  'guide.plan.who': 'Cómo',
+  'guide.plan.from-to': '{from} a {to}',
+  'guide.plan.before': 'antes',
+  'guide.plan.start': 'Comienzo',
+  'guide.plan.rounds': 'Rondas',
+  'guide.plan.pack': 'Recoger',
+  'guide.plan.talk': 'Conversación',
+  'guide.plan.arrival.does':
+    'Las mesas están montadas. Una lectura por mesa, y su fila rodeada en la "{sheet}".',
+  'guide.plan.start.does': 'Precauciones, tareas, tablas de datos. Cada grupo va a su primera mesa.',
+  'guide.plan.rounds.does': 'Rondas: {rounds}. Minutos cada una: {minutes}, con el cambio de mesa.',
+  'guide.plan.begin': 'Se empieza con grupo y mesa: {places}.',
+  'guide.plan.place': '{group} {table}',
+  'guide.plan.next': 'A la señal, todos pasan a la mesa siguiente; tras la {last} viene la {first}.',
+  'guide.plan.shared': 'Donde dos grupos comparten mesa, se turnan.',
+  'guide.plan.pack.does': 'Cada grupo deja su última mesa como al principio, y tú marcas la "{sheet}".',
+  'guide.plan.talk.does': 'Mira "{heading}".',
+  'guide.plan.not-all':
+    'Cada grupo ve {rounds} de {tables} mesas. En la conversación, quien vio una mesa la cuenta a los demás.',
+  'guide.plan.sizes': '{pupils} alumnos en {groups} grupos: {larger} de {more} y {others} de {size}.',
+  'guide.plan.sizes-even': '{pupils} alumnos en {groups} grupos de {size}.',
+  'guide.plan.three': 'En un grupo de tres, quien comprueba también escribe.',
+  'guide.plan.five':
+    'En un grupo de cinco, dos comparten la tarea de tirar: tiran por turnos, una lectura cada uno.',
+  'guide.plan.six':
+    'En un grupo de seis, dos comparten también la lectura: miran los dos y se ponen de acuerdo.',
   'guide.tables': 'Mesa por mesa',
   'guide.tables.about':
     'Todos los números son de este kit en esta fecha. Es lo que lee un grupo cuidadoso, con rozamiento y con el peso de las piezas.',
+  'guide.tables.times':
+    'Cuántas veces ayuda es la carga entre el esfuerzo, los dos como están impresos aquí: con un lápiz sale lo mismo. La carga en newtons es su masa en kilogramos por {gravity}. Lo que dice el libro está en la columna "{column}" de la "{key}"; la carga entre eso da sus "veces". Cuánto recorren la mano y la carga, compruébalo con una regla.',
+  'guide.sum.add':
+    'suma el desvío propio del dinamómetro, {shift} {unit}, a los {shown} {unit} que marca: {pull} {unit}; {over}',
+  'guide.sum.take':
+    'resta el desvío propio del dinamómetro, {shift} {unit}, de los {shown} {unit} que marca: {pull} {unit}; {over}',
+  'guide.sum.over': 'la carga, {load} {unit}, entre el esfuerzo, {pull} {unit}, son {actual} veces.',
+  'guide.sum.push': 'según las medidas, un empuje de {push} N da {side} N en las caras, {actual} veces.',
+  'guide.geometry.windlass':
+    'El libro toma la rueda y el eje desnudos: {wheel} mm entre {axle} mm son {ideal}. Una cuerda de {line} mm de grueso tira por su centro: {hand} mm entre {load} mm son {travel}.',
+  'guide.geometry.other': 'El libro tiene una forma más sencilla: allí {ideal} veces, aquí {travel}.',
   'guide.shows': 'Lo que muestra',
   'guide.shows.words': '{one} frente a {other}: {shows}.',
   'guide.shows.pair': '{one} frente a {other}.',
   'guide.shows.figures': 'Se esperan {one} y {two}.',
+  'guide.shows.pulls': 'Con el desvío propio del dinamómetro, los esfuerzos son {one} y {two}.',
   'guide.ask': 'Preguntarán',
   'guide.answer': 'Puedes decir',
   'guide.ask.book': '¿Por qué no sale el número del libro?',
@@ -74,13 +121,13 @@ export const guide = {
     'Los dos, si los dos están en el rango: en {setup} va de {range}. No hay dos manos que tiren igual, y un indicador se lee hasta una marca.',
   'guide.ask.help': '¿Cuánto ayuda?',
   'guide.answer.help':
-    'En {setup} la carga es {actual} veces el esfuerzo. Sin rozamiento ni peso de las piezas sería {ideal} veces. El precio: la mano recorre {travel} veces lo que recorre la carga.',
+    'En {setup}: {sum} Sin rozamiento ni peso de las piezas sería {ideal} veces. El precio, según las medidas: la mano recorre {travel} veces lo que recorre la carga. {geometry}',
   'guide.ask.held': '¿Por qué se mueve el número si lo sostenemos quieto?',
   'guide.answer.held':
     'El rozamiento ayuda a sostener, poco o mucho. En {setup} es buena respuesta todo esfuerzo de {range}.',
   'guide.ask.upside-down': '¿Por qué está invertido el dinamómetro?',
   'guide.answer.upside-down':
-    'El esfuerzo va hacia abajo. Invertido, "{scale}" marca {shift} menos que el esfuerzo, porque ahora su propio gancho y su varilla lo empujan. La clave ya lo sabe.',
+    'El esfuerzo va hacia abajo. Invertido, "{scale}" marca {shift} menos que el esfuerzo, porque ahora su propio gancho y su varilla lo empujan. Súmalo a lo que marca y tienes el esfuerzo. La clave ya lo sabe.',
   'guide.ask.easier': '¿Cuál es más fácil? No estamos de acuerdo.',
   'guide.answer.easier':
     'Escribe lo que dice la mayoría de las manos. Por sus medidas, lo más fácil es {setups}. No busques aquí un número.',
@@ -106,14 +153,8 @@ export const guide = {
     'Se multiplican: el esfuerzo que deja una es la carga de la siguiente. Y también se multiplica lo que cada una pierde.',
   'guide.limit': 'Lo que esta mesa no puede mostrar',
   'guide.limit.found': '{setup}: {what} ({here}).',
-  'guide.limit.hardly-pull':
-    '{setup}: apenas mejora a las manos solas. La carga es {actual} veces el esfuerzo; el libro dice {ideal} veces.',
-  'guide.limit.hardly-ease':
-    '{setup}: apenas mejora a las manos solas. La fuerza en las caras es {actual} veces el empuje; el libro dice {ideal} veces.',
-  'guide.limit.worse-pull':
-    '{setup}: las manos solas lo hacen mejor. La carga es solo {actual} veces el esfuerzo; el libro dice {ideal} veces.',
-  'guide.limit.worse-ease':
-    '{setup}: las manos solas lo hacen mejor. La fuerza en las caras es solo {actual} veces el empuje; el libro dice {ideal} veces.',
+  'guide.limit.hardly': '{setup}: apenas mejora a las manos solas: {sum} El libro dice {ideal} veces.',
+  'guide.limit.worse': '{setup}: las manos solas lo hacen mejor: {sum} El libro dice {ideal} veces.',
   'guide.limit.outcome': '{setup}: {outcome}',
   'guide.limit.alike': 'Los compañeros parecen iguales. {here}. Haz que cada mano lea tres veces.',
   'guide.limit.wide':
@@ -169,20 +210,21 @@ export const guide = {
   'guide.talk.about':
     'Pide primero los números de la propia clase. Las respuestas de abajo son lo que da este kit.',
   'guide.talk.saves-work': '¿Ahorra trabajo?',
+  'guide.talk.saves-work.others': ' Las piezas que bajan dan {others} J.',
   'guide.talk.saves-work.answer':
-    'No. En {setup} entran {given} J. {load} J salen como carga levantada, {raised} J suben además las piezas, y {lost} J se van en rozamiento. Lo que entra vuelve a salir, y nunca más.',
+    'No. En {setup} el esfuerzo da {given} J (fuerza por camino).{others} La carga recibe {load} J, {raised} J suben otras piezas, y sobran {lost} J: rozamiento. Lo que entra vuelve a salir, y nunca más.',
   'guide.talk.then-what': 'Entonces, ¿qué ahorra?',
   'guide.talk.then-what.answer':
-    'Fuerza. En {setup} la carga es {actual} veces el esfuerzo. A cambio, la mano recorre {travel} veces lo que recorre la carga.',
+    'Fuerza. En {setup}: {sum} A cambio, la mano recorre {travel} veces lo que recorre la carga. {geometry}',
   'guide.talk.where-lost': '¿Adónde se fue el resto?',
   'guide.talk.where-lost.answer':
-    'A calor, tan poco que no se nota. En {setup} la mayor parte, {lost} J, se va aquí: {cause}.',
+    'A calor, tan poco que no se nota. De los {lost} J que sobran en {setup}, la mayor parte se va aquí: {cause}.',
   'guide.talk.which-pair': '¿Qué dos montajes lo muestran mejor?',
   'guide.talk.which-pair.answer':
     '{one} y {other}: unos {less} frente a {more}. Pregunta qué se cambió entre ellos, y qué no.',
   'guide.talk.why-not-book': 'Entonces, ¿el libro de texto está mal?',
   'guide.talk.why-not-book.answer':
-    'No. Habla de una máquina sin rozamiento y sin peso. La cara de atrás de la clave dice qué tiene además cada mesa.',
+    'No. Habla de una máquina sin rozamiento y sin peso. Al final de la "{key}", bajo "{why}", está lo que tiene además cada mesa.',
   'guide.talk.why-differ': '¿Hubo grupos descuidados?',
   'guide.talk.why-differ.answer':
     'No. De veinte lecturas cuidadosas, diecinueve están en el rango bueno, así que una queda fuera. Mira cómo se reparten y no un solo número.',
@@ -191,24 +233,27 @@ export const guide = {
     'Acepta cualquier respuesta. Pregunta tres cosas: dónde tira la mano, dónde está la carga, cuál de las dos recorre más.',
   'guide.work': 'Trabajo que entra, trabajo que sale: este kit',
   'guide.work.setup': 'Montaje',
-  'guide.work.hand': 'Da la mano (J)',
+  'guide.work.pull': 'Esfuerzo por camino (J)',
+  'guide.work.product': '{force} × {way} = {joules}',
+  'guide.work.untold': '({rest})',
   'guide.work.others': 'Dan piezas que bajan (J)',
-  'guide.work.load': 'Recibe la carga (J)',
+  'guide.work.load': 'Carga por subida (J)',
   'guide.work.raised': 'Reciben otras piezas (J)',
-  'guide.work.rubbing': 'Rozamiento (J)',
+  'guide.work.rubbing': 'Sobra: rozamiento (J)',
   'guide.work.note':
-    'Lo que se da es igual a lo que se recibe, salvo la última cifra. Un dinamómetro que cuelga invertido baja con el esfuerzo y también da trabajo. Las gomas estiradas cuentan como otras piezas.',
+    'Esfuerzo por camino, carga por subida: la fuerza en newtons, el camino en metros, como en las tablas del nivel 3. El esfuerzo es lo que marca el dinamómetro, más su propio desvío si cuelga invertido con el cero puesto con el gancho abajo. Lo que sobra es lo que todos dan menos lo que todos reciben. Lo que dan y reciben otras piezas es su peso por lo que bajan o suben. Si es menos de lo que da media división del dinamómetro, va entre paréntesis: no se distingue de 0. Las gomas estiradas cuentan como otras piezas.',
   'guide.needs': 'Alumnos que lo necesitan de otro modo',
   'guide.needs.sight':
-    'Baja visión: las tarjetas están en letra grande; la cámara de un teléfono muestra grande el indicador. Deja que tiren y sientan cuál es más fácil.',
+    'Baja visión: amplía la tarjeta en una copiadora; la cámara de un teléfono muestra grande el indicador. Deja que tiren y sientan cuál es más fácil.',
   'guide.needs.grip':
-    'Poca fuerza en la mano: pon un lazo de cuerda suave en la anilla del dinamómetro y que tire con el antebrazo.',
-  'guide.needs.grip-numbers':
-    'El esfuerzo mayor es aquí {hard}, unos {most}. El menor es {easy}, unos {least}: empieza por ahí.',
+    'Poca fuerza en la mano: que tire con el antebrazo por un lazo de cuerda en la anilla del dinamómetro. El kit no trae ese lazo: tráelo.',
+  'guide.needs.grip-numbers': 'Lo más duro es aquí {hard}. Lo más ligero es {easy}: empieza por ahí.',
+  'guide.needs.pull': 'el esfuerzo en {setup}, unos {force} N',
+  'guide.needs.push': 'el empuje en {setup}, unos {force} N',
   'guide.needs.reach':
     'Sentado o pequeño: monta en una mesa baja, con el indicador a la altura de los ojos. Que otra mano ponga la carga.',
   'guide.needs.one-hand':
-    'Una sola mano: sujeta el soporte a la mesa con una mordaza. Para tirar basta una mano; quien comprueba sostiene lo demás.',
+    'Una sola mano: para tirar basta una. Quien comprueba sostiene lo demás y evita que se mueva la mesa.',
   'guide.needs.language':
     'Otro idioma: las tarjetas se pueden imprimir en el idioma de quien lee, y la clave y la guía en el tuyo. Números y marcas son los mismos.',
   'guide.needs.noise':
@@ -223,6 +268,7 @@ export const guide = {
   'guide.hazard.raised': 'Carga elevada',
   'guide.hazard.noise': 'Ruido',
   'guide.hazard.latex': 'Látex',
+  'guide.hazard.fingers': 'Dedos',
   'guide.hazard.adult': 'Adulto fijo',
   'guide.hazard.yes': 'sí',
   'guide.hazard.lines': 'cuerdas',

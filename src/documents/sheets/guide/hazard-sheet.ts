@@ -8,7 +8,7 @@ import type { PaperJob } from '../paper-job.ts';
 import { type Say, sayIn } from '../say.ts';
 import { visitFacts, visitSheet } from '../visit-sheet.ts';
 
-const COLUMNS = ['eyes', 'cords', 'raised', 'noise', 'latex', 'adult'] as const;
+const COLUMNS = ['eyes', 'cords', 'raised', 'noise', 'latex', 'fingers', 'adult'] as const;
 /** Mass that a weight stands for on the table of raised loads, at the standard acceleration of free fall. */
 const STANDARD_GRAVITY = 9.80665;
 
@@ -32,7 +32,7 @@ export function hazardSheet(job: PaperJob): SheetOfPaper {
         block: 'table',
         head: [say('guide.hazard.table'), ...COLUMNS.map((column) => say(`guide.hazard.${column}`))],
         rows: tables.map((table) => row(job, table, say)),
-        widths: [3.4, 1.5, 1.6, 1.6, 1.3, 1.6, 1.6],
+        widths: [3.2, 1.5, 1.6, 1.5, 1.1, 1.5, 1.4, 1.5],
         align: ['left', ...COLUMNS.map(() => 'center' as const)],
         size: 'small',
       },
@@ -45,9 +45,7 @@ export function hazardSheet(job: PaperJob): SheetOfPaper {
           { block: 'heading', level: 2, text: say('guide.hazard.before') },
           {
             block: 'ticks',
-            items: ['room', 'allergy', 'adults', 'first-aid', 'loads', 'changes'].map((tick) =>
-              say(`guide.hazard.tick-${tick}`),
-            ),
+            items: ticks(tables).map((tick) => say(`guide.hazard.tick-${tick}`)),
           },
           { block: 'line', name: say('guide.hazard.own-rules') },
           { block: 'space', millimetres: 6 },
@@ -60,6 +58,30 @@ export function hazardSheet(job: PaperJob): SheetOfPaper {
   });
 }
 
+/** What is looked at before the groups come, as far as the tables have it. */
+function ticks(tables: readonly TableSheet[]): readonly string[] {
+  const keys = new Set(tables.flatMap((table) => cautionsOf(table).map(({ key }) => key)));
+  return [
+    ...(tables.some(isTaut) ? ['room'] : []),
+    ...(keys.has('caution.elastic-cords') ? ['allergy'] : []),
+    ...(tables.some(needsAdult) ? ['adults'] : []),
+    'first-aid',
+    ...(keys.has('caution.falling-loads') ? ['loads'] : []),
+    'changes',
+  ];
+}
+
+/** Cords, a mallet, a wedge or a heavy load: an adult stays. */
+function needsAdult(table: TableSheet): boolean {
+  const keys = cautionsOf(table).map(({ key }) => key);
+  return (
+    table.machine === 'wedge' ||
+    ['elastic-cords', 'hammers-and-mallets', 'heavy-load-moves'].some((topic) =>
+      keys.includes(`caution.${topic}`),
+    )
+  );
+}
+
 function row(job: PaperJob, table: TableSheet, say: Say): readonly Cell[] {
   const keys = cautionsOf(table).map(({ key }) => key);
   const has = (...topics: readonly string[]): boolean =>
@@ -68,7 +90,6 @@ function row(job: PaperJob, table: TableSheet, say: Say): readonly Cell[] {
   const isStruck = has('hammers-and-mallets');
   const yes = say('guide.hazard.yes');
   const no = say('sheet.none');
-  const isAdult = isElastic || isStruck || table.machine === 'wedge' || has('heavy-load-moves');
   return [
     { text: say('key.text.table', { mark: table.mark, title: table.title }), strong: true },
     has('eye-protection') || isElastic || isStruck ? yes : no,
@@ -76,7 +97,8 @@ function row(job: PaperJob, table: TableSheet, say: Say): readonly Cell[] {
     has('falling-loads') ? heaviest(job, table, yes) : no,
     isStruck ? yes : no,
     isElastic ? say('guide.hazard.ask') : no,
-    isAdult ? yes : no,
+    has('fingers') ? yes : no,
+    needsAdult(table) ? yes : no,
   ];
 }
 

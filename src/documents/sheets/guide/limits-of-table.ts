@@ -1,5 +1,6 @@
 import type { PreparedTable } from '../../../core/prepare.ts';
 import { differenceToSee } from '../../../core/setups/difference.ts';
+import type { SetupSheet } from '../../pages/sheet.ts';
 import { diagnosticSentence } from '../../sentences/diagnostic-sentence.ts';
 import type { Language } from '../../sentences/language.ts';
 import { fillIn } from '../../sentences/sentence.ts';
@@ -7,7 +8,9 @@ import { unknownName } from '../../sentences/unknown-name.ts';
 import { asSentence, capital } from '../../text/key-table.ts';
 import { goodRangeOf, outcomeText, rangeText } from '../../text/prediction-text.ts';
 import type { Say } from '../say.ts';
+import { sumText } from './easier.ts';
 import { definedOr, timesText } from './figures.ts';
+import { loadOf, pencilTimes, threeDigits } from './pencil.ts';
 
 /** An advantage below this can't be felt against bare hands: the share that a hand can tell apart, see `FEEL`. */
 const HARDLY = 1.2;
@@ -15,7 +18,12 @@ const HARDLY = 1.2;
 const WIDE = 0.3;
 
 /** What a table of this kit can not show, with the number that says so. Empty where it shows what it ought to. */
-export function limitsOfTable(table: PreparedTable, language: Language, say: Say): readonly string[] {
+export function limitsOfTable(
+  table: PreparedTable,
+  sheets: readonly SetupSheet[],
+  language: Language,
+  say: Say,
+): readonly string[] {
   const said = new Set<string>();
   const told = table.setups.flatMap(({ setup, prediction }): readonly string[] => {
     const { mark } = setup;
@@ -33,9 +41,13 @@ export function limitsOfTable(table: PreparedTable, language: Language, say: Say
       ...found,
       ...(isWeak && !said.has(`${mark} wedge.hands-do-better`)
         ? [
-            say(`guide.limit.${actual < 1 ? 'worse' : 'hardly'}-${prediction.watched}`, {
+            say(`guide.limit.${actual < 1 ? 'worse' : 'hardly'}`, {
               setup: mark,
-              actual: timesText(language, actual),
+              sum: weakSum(
+                sheets.find((sheet) => sheet.mark === mark),
+                language,
+                say,
+              ),
               ideal: timesText(language, ideal),
             }),
           ]
@@ -62,6 +74,22 @@ export function limitsOfTable(table: PreparedTable, language: Language, say: Say
       ? []
       : [say(watched.has('ease') ? 'guide.limit.only-ease' : 'guide.limit.only-counted')];
   return [...told, ...alike, ...general];
+}
+
+/** Load over pull as a class reckons it; where nothing is read, the side force over the push by the measures. */
+function weakSum(setup: SetupSheet | undefined, language: Language, say: Say): string {
+  if (setup === undefined) return '';
+  const times = pencilTimes(language, setup);
+  if (times !== null) return sumText(times, say);
+  const force = loadOf(setup);
+  const push = setup.prediction.pull?.value ?? 0;
+  if (force === null || push <= 0) return '';
+  const [side, back] = [threeDigits(language, force), threeDigits(language, push)];
+  return say('guide.sum.push', {
+    side: side.text,
+    push: back.text,
+    actual: timesText(language, side.value / back.value),
+  });
 }
 
 /** A wide range is honest: something about the apparatus is not known, and here is what. */

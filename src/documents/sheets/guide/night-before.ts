@@ -4,6 +4,7 @@ import { cautionsOf } from '../../sentences/caution-words.ts';
 import { machineName } from '../../text/explain-text.ts';
 import { outcomeShort } from '../../text/prediction-text.ts';
 import type { Block, Cell } from '../block.ts';
+import { dataCharts } from '../data-chart.ts';
 import type { PaperJob } from '../paper-job.ts';
 import type { Say } from '../say.ts';
 
@@ -15,10 +16,10 @@ export function nightBefore(job: PaperJob, say: Say): readonly Block[] {
       block: 'steps',
       items: [
         say('guide.night.print'),
-        say('guide.night.key'),
-        say('guide.night.boxes'),
+        say('guide.night.key', { key: say('key.title') }),
+        say('guide.night.boxes', { list: say('sheet.packing') }),
         dryRun(job, say),
-        say('guide.night.hazards'),
+        say('guide.night.hazards', { sheet: say('guide.hazard') }),
       ],
     },
     { block: 'heading', level: 3, text: say('guide.print') },
@@ -29,7 +30,8 @@ export function nightBefore(job: PaperJob, say: Say): readonly Block[] {
       widths: [3, 2, 5],
       size: 'small',
     },
-    { block: 'text', text: say('guide.print.laminated'), tone: 'small' },
+    { block: 'text', text: say('guide.print.laminated', { list: say('sheet.packing') }), tone: 'small' },
+    ...ownThings(job, say),
   ];
 }
 
@@ -52,24 +54,68 @@ function printOrder(job: PaperJob, say: Say): readonly (readonly Cell[])[] {
   const { visit } = job.prepared;
   const groups = visit?.groups === null || visit === null ? null : visit.groups;
   const adults = visit?.helpers === null || visit === null ? null : visit.helpers + 1;
-  const aGroup = groups === null ? say('guide.print.a-group') : say('guide.print.count', { count: groups });
   const anAdult = adults === null ? say('guide.print.an-adult') : say('guide.print.count', { count: adults });
   const one = say('guide.print.count', { count: 1 });
-  const copies = {
-    guide: one,
-    hazards: one,
-    arrival: one,
-    rekey: one,
-    key: anAdult,
-    carried: anAdult,
-    charts: aGroup,
-    slips: one,
-  };
-  return Object.entries(copies).map(([sheet, count]) => [
-    { text: say(`guide.print.${sheet}`), strong: true },
-    count,
-    say(`guide.print.${sheet}.for`),
-  ]);
+  const rows: readonly (readonly [title: string, copies: string, use: string])[] = [
+    ['guide.title', one, 'guide'],
+    ['guide.hazard', one, 'hazards'],
+    ['sheet.arrival', one, 'arrival'],
+    ['sheet.rekey', one, 'rekey'],
+    ['key.title', anAdult, 'key'],
+    ['sheet.carried', anAdult, 'carried'],
+    ['sheet.slips', one, 'slips'],
+  ];
+  return [
+    ...rows.map(([title, count, use]): readonly Cell[] => [
+      { text: say(title), strong: true },
+      count,
+      say(`guide.print.${use}.for`, use === 'rekey' ? { arrival: say('sheet.arrival') } : {}),
+    ]),
+    ...chartRows(job, groups === null, say),
+  ];
+}
+
+/** The charts that are really built, by the titles that they carry: one a group at each level, in its language. */
+function chartRows(job: PaperJob, isOneForAll: boolean, say: Say): readonly (readonly Cell[])[] {
+  const charts = dataCharts.build(job).map(({ name, title, blocks }) => ({
+    level: /level-(\d)/.exec(name)?.[1] ?? '',
+    title,
+    count: blocks.filter(({ block }) => block === 'title').length,
+  }));
+  return [...new Set(charts.map(({ level }) => level))].map((level): readonly Cell[] => {
+    const same = charts.filter((chart) => chart.level === level);
+    return [
+      { text: same.map(({ title }) => title).join(' · '), strong: true },
+      isOneForAll
+        ? say('guide.print.a-group')
+        : same.map(({ count }) => say('guide.print.count', { count })).join(' + '),
+      say(`guide.print.chart-${level}.for`),
+    ];
+  });
+}
+
+/** What the tables ask for and no box holds. */
+function ownThings(job: PaperJob, say: Say): readonly Block[] {
+  const keys = job.sheet.tables.flatMap((table) =>
+    cautionsOf(table).map(({ key }) => ({ key, table: table.mark })),
+  );
+  const tablesWith = (...topics: readonly string[]): readonly string[] => [
+    ...new Set(
+      keys.filter(({ key }) => topics.some((topic) => key === `caution.${topic}`)).map(({ table }) => table),
+    ),
+  ];
+  const trays = tablesWith('falling-loads');
+  const glasses = tablesWith('eye-protection', 'elastic-cords', 'hammers-and-mallets');
+  const items = [
+    ...(trays.length === 0 ? [] : [say('guide.own.trays', { tables: trays })]),
+    ...(glasses.length === 0 ? [] : [say('guide.own.glasses', { tables: glasses })]),
+  ];
+  return items.length === 0
+    ? []
+    : [
+        { block: 'text', text: say('guide.own'), tone: 'strong' },
+        { block: 'list', items },
+      ];
 }
 
 /** On the day: raised loads while the room is empty, cords and mallets last, in an adult's hand. */
@@ -81,7 +127,13 @@ export function setUpOrder(job: PaperJob, say: Say): readonly Block[] {
     .sort((a, b) => a.rank - b.rank || a.n - b.n);
   return [
     { block: 'heading', level: 2, text: say('guide.day') },
-    { block: 'text', text: say('guide.day.why') },
+    {
+      block: 'text',
+      text: whyOrder(
+        ranked.map(({ table }) => table),
+        say,
+      ),
+    },
     {
       block: 'table',
       head: ['order', 'table', 'take', 'look'].map((column) => say(`guide.day.${column}`)),
@@ -93,7 +145,7 @@ export function setUpOrder(job: PaperJob, say: Say): readonly Block[] {
           note: machineName(language, table.machine),
         },
         takenBy(table, say),
-        say(`guide.day.look-${rank}`),
+        say(`guide.day.look-${lookOf(table, rank)}`),
       ]),
       widths: [0.7, 3.2, 3, 3.6],
       align: ['center'],
@@ -104,6 +156,26 @@ export function setUpOrder(job: PaperJob, say: Say): readonly Block[] {
       items: ['arrival', 'ring', 'start', 'roles', 'end'].map((step) => say(`guide.day.${step}`)),
     },
   ];
+}
+
+/** What comes last is named by what is in the kit. */
+function whyOrder(tables: readonly TableSheet[], say: Say): string {
+  const what = lastThings(tables);
+  return say('guide.day.why', { last: what === null ? '' : say(`guide.day.last-${what}`) });
+}
+
+/** Cords, a mallet, or both; `null` where there are none. */
+function lastThings(tables: readonly TableSheet[]): 'cords' | 'mallet' | 'both' | null {
+  const keys = tables.flatMap((table) => cautionsOf(table).map(({ key }) => key));
+  const [cords, mallet] = [/elastic-cords/, /hammers/].map((what) => keys.some((key) => what.test(key)));
+  return cords && mallet ? 'both' : cords ? 'cords' : mallet ? 'mallet' : null;
+}
+
+/** What is looked at when a table stands, by what it has. */
+function lookOf(table: TableSheet, rank: 1 | 2 | 3): string {
+  if (rank === 3) return lastThings([table]) ?? 'cords';
+  if (rank === 1) return 'load';
+  return table.setups.some(({ prediction }) => prediction.watched === 'pull') ? 'path' : 'start';
 }
 
 /** 1 has a load that can fall, 2 has none, 3 has cords or a mallet. */

@@ -5,7 +5,8 @@ import { hasSentence } from '../../sentences/sentence.ts';
 import { whyText } from '../../text/key-table.ts';
 import { goodRangeOf, marksOf, rangeText, textbookOnScale } from '../../text/prediction-text.ts';
 import type { Say } from '../say.ts';
-import { definedOr, expectedOf, expectedWithUnit, raised, timesText } from './figures.ts';
+import { bestHelp, geometryText, sumText } from './easier.ts';
+import { expectedOf, expectedWithUnit, timesText } from './figures.ts';
 
 /** A question that pupils ask at a table, and an answer with this kit's numbers. */
 export interface Question {
@@ -22,7 +23,7 @@ export function pupilQuestions(table: TableSheet, language: Language, say: Say):
   return [
     ...ask('book', bookFacts(setups, language)),
     ...ask('other-group', rangeFacts(setups, language)),
-    ...ask('help', helpFacts(setups, language)),
+    ...ask('help', helpFacts(setups, language, say)),
     ...ask('held', heldFacts(setups, language)),
     ...ask('upside-down', turnedFacts(setups)),
     ...ask('easier', easierFacts(setups)),
@@ -67,23 +68,17 @@ function rangeFacts(setups: readonly SetupSheet[], language: Language) {
   return widest === undefined ? null : { setup: widest.mark, range: widest.text };
 }
 
-/** The setup that helps most, and what the hand pays for it. */
-function helpFacts(setups: readonly SetupSheet[], language: Language) {
-  const [best] = raised(setups)
-    .flatMap(({ mark, prediction }) => {
-      const actual = definedOr(prediction.actualAdvantage);
-      const ideal = definedOr(prediction.idealAdvantage);
-      const travel = definedOr(prediction.velocityRatio);
-      return actual === null || ideal === null || travel === null ? [] : [{ mark, actual, ideal, travel }];
-    })
-    .sort((a, b) => b.actual - a.actual);
-  return best === undefined
+/** The setup that helps most, and what the hand pays for it: every "times" from figures that are printed. */
+function helpFacts(setups: readonly SetupSheet[], language: Language, say: Say) {
+  const best = bestHelp(setups, language);
+  return best === null
     ? null
     : {
-        setup: best.mark,
-        actual: timesText(language, best.actual),
+        setup: best.setup.mark,
+        sum: sumText(best.times, say),
         ideal: timesText(language, best.ideal),
         travel: timesText(language, best.travel),
+        geometry: geometryText(best.setup, language, say),
       };
 }
 
