@@ -14,11 +14,11 @@ import { machineName } from '../text/explain-text.ts';
 import type { Block, SheetOfPaper } from './block.ts';
 import { type Changes, cardActions, changesFrom } from './card-actions.ts';
 import { atRest, type Drawn, drawingFigure, reductionIn } from './drawing-figure.ts';
-import { equipmentOf, neededText, type TableEquipment } from './equipment.ts';
 import { fileWords } from './file-words.ts';
-import { partsOfSetup, partText } from './kit-parts.ts';
+import { partsOfSetup } from './kit-parts.ts';
 import { kitSheet, paperWidth } from './kit-sheet.ts';
 import { moreToFindKey } from './more-to-find-key.ts';
+import { onThisTable } from './on-this-table.ts';
 import type { PaperJob, SheetKind } from './paper-job.ts';
 import { type Say, sayIn } from './say.ts';
 
@@ -79,7 +79,6 @@ function tableCard(job: PaperJob, table: TableSheet, prepared: PreparedTable, na
     height: HEIGHTS[table.setups.length - 1] ?? LEAST_HEIGHT,
   };
   const card: Card = { ...room, reductions: reductionsOf(room) };
-  const equipment = equipmentOf(job).find((each) => each.table === table.mark);
   const isExtra = (setup: SetupSheet): boolean =>
     prepared.setups.find((each) => each.setup.mark === setup.mark)?.isExtra === true;
   return kitSheet(job, language, {
@@ -97,27 +96,15 @@ function tableCard(job: PaperJob, table: TableSheet, prepared: PreparedTable, na
         }),
         facts: [],
       },
-      { block: 'columns', shares: [1, 1], columns: [needs(card, equipment), care(card)] },
+      {
+        block: 'columns',
+        shares: [1, 1],
+        columns: [onThisTable(job, language, table.mark, [...card.parts.values()].flat()), care(card)],
+      },
       ...setupBlocks(card, isExtra),
       ...startBlocks(card, prepared),
     ],
   });
-}
-
-/** What lies on the table when it is complete: parts by their marks, then what the kit does not list. */
-function needs({ say, language, parts }: Card, equipment: TableEquipment | undefined): readonly Block[] {
-  const all = [...new Set([...parts.values()].flat().concat(equipment?.parts ?? []))];
-  const others = (equipment?.others ?? []).map((each) => neededText(language, each));
-  return [
-    { block: 'heading', level: 2, text: say('sheet.card.needs') },
-    {
-      block: 'list',
-      items: [
-        ...all.map((part) => say('sheet.card.part', { mark: part.mark, what: partText(language, part) })),
-        ...(others.length === 0 ? [] : [say('sheet.card.also', { things: others })]),
-      ],
-    },
-  ];
 }
 
 /** Each caution once, in a pupil's words where there are some, and where the scales end. */
