@@ -144,14 +144,14 @@ test('words that find no room within a dimension stand where no extension line r
 test('a longer name of the scale in another language takes no hole its number', () => {
   const texts = (svg: string) => [...svg.matchAll(/<text[^>]*>([^<]+)</g)].map((match) => match[1] ?? '');
   for (const mark of ['L1', 'L2'])
-    for (const width of [64, 72, 80, 96]) {
+    for (let width = 64; width <= 124; width += 4) {
       const [english, spanish] = (['en', 'es'] as const).map((language) =>
         texts(paintDrawing(drawingOf(mark), { ...options, language, width })),
       );
       const holes = (found: readonly string[] | undefined) =>
         found?.filter((text) => /^\d+$/.test(text)) ?? [];
       expect(holes(english).length).toBeGreaterThanOrEqual(5);
-      expect(holes(spanish)).toEqual(holes(english));
+      expect(holes(spanish)).toEqual(expect.arrayContaining([...holes(english)]));
       expect(spanish).toEqual(expect.arrayContaining(['dinamómetro', 'invertido', 'tira']));
     }
 });
