@@ -2,7 +2,7 @@ import type { Step } from '../description/step.ts';
 import type { Predicted } from '../setups/difference.ts';
 import type { Hang, Setup } from '../setups/setup.ts';
 import { asPacked } from './rekey.ts';
-import { figureFact, plausibleSpan } from './rekey-table.ts';
+import { figureFact, followedSpan, plausibleSpan } from './rekey-table.ts';
 
 /**
  * The one trial reading of a table on arrival: a steady pull up, or a count or length where nothing is
@@ -44,10 +44,16 @@ function surprisesOf(at: Predicted): number {
 const clearness = ({ prediction: { outcome } }: Predicted): number =>
   outcome.kind === 'reading' && outcome.u > 0 ? outcome.expected / outcome.u : 0;
 
-/** What to do when the arrival reading lies outside its good range, in this order. */
-export function stepsOutside(arrival: Predicted): readonly Step[] {
+/** What is done with every arrival reading of a table whose key follows it. */
+export const STEP_TO_ROW: Step = { key: 'arrival.row', facts: {} };
+
+/**
+ * What to do when the arrival reading lies outside its good range, in this order. Only where the key
+ * follows the reading is there a row to take for the second one.
+ */
+export function stepsOutside(arrival: Predicted, isKeyMoved: boolean): readonly Step[] {
   const at = asPacked(arrival);
-  const span = plausibleSpan(at);
+  const span = followedSpan(at);
   const { setup } = at;
   const rows = span === null ? {} : { from: figureFact(at, span.from), to: figureFact(at, span.to) };
   return [
@@ -56,7 +62,7 @@ export function stepsOutside(arrival: Predicted): readonly Step[] {
       : []),
     { key: 'arrival.outside.check', facts: {} },
     { key: 'arrival.outside.again', facts: {} },
-    { key: 'arrival.outside.row', facts: {} },
+    ...(isKeyMoved ? [{ key: 'arrival.outside.row', facts: {} }] : []),
     { key: 'arrival.outside.close', facts: rows },
   ];
 }

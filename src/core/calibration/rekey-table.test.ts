@@ -4,8 +4,10 @@ import { anyLeverSetup, leverSetup } from '../../../test/stations/lever-setups.t
 import type { Predicted } from '../setups/difference.ts';
 import { predict } from '../setups/predict.ts';
 import type { Setup } from '../setups/setup.ts';
+import { standardUncertainty } from '../uncertainty/measured.ts';
 import { arrivalCheckOf, stepsOutside } from './arrival-check.ts';
-import { isPlausible, plausibleSpan, rekeyTable } from './rekey-table.ts';
+import { rekeyed } from './rekey.ts';
+import { followedSpan, isFollowed, movesTheKey, plausibleSpan, rekeyTable } from './rekey-table.ts';
 
 const predicted = (setup: Setup): Predicted => ({ setup, prediction: predict(setup) });
 const tables = fc
@@ -31,10 +33,88 @@ describe('the table that re-keys itself', () => {
         for (const [n, { reading }] of rows.entries()) {
           expect(Math.abs(reading / step - Math.round(reading / step))).toBeLessThan(1e-9);
           expect(reading - (rows[0]?.reading ?? 0)).toBeCloseTo(n * step, 9);
-          expect(isPlausible(arrival, reading)).toBe(true);
+          expect(isFollowed(arrival, reading)).toBe(true);
         }
-        expect(isPlausible(arrival, (rows.at(-1)?.reading ?? 0) + 0.6 * step)).toBe(false);
-        expect(isPlausible(arrival, (rows[0]?.reading ?? 0) - 0.6 * step)).toBe(false);
+        expect(isFollowed(arrival, (rows.at(-1)?.reading ?? 0) + 0.6 * step)).toBe(false);
+        expect(isFollowed(arrival, (rows[0]?.reading ?? 0) - 0.6 * step)).toBe(false);
+      }),
+      seeded,
+    );
+  });
+
+  it('has only rows that call good the reading they are for, and ends where the next one would not', () => {
+    fc.assert(
+      fc.property(tables, (table) => {
+        const arrival = arrivalCheckOf(table);
+        fc.pre(arrival !== null);
+        if (arrival === null) return;
+        const { step } = arrival.prediction.graduations ?? { step: 0 };
+        const ownAt = (reading: number) => {
+          const own = rekeyed(table, arrival, reading).find(({ setup }) => setup === arrival.setup.mark);
+          return own?.good ?? null;
+        };
+        const { rows } = rekeyTable(table, arrival);
+        for (const { reading, good } of rows) {
+          const own = good.find(({ setup }) => setup === arrival.setup.mark)?.good;
+          expect(own?.from).toBeLessThanOrEqual(reading + 1e-9);
+          expect(own?.to).toBeGreaterThanOrEqual(reading - 1e-9);
+        }
+        const wide = plausibleSpan(arrival);
+        const [first, last] = [rows[0]?.reading ?? 0, rows.at(-1)?.reading ?? 0];
+        for (const next of [first - step, last + step]) {
+          if (wide === null || next < wide.from - 1e-9 || next > wide.to + 1e-9) continue;
+          const own = ownAt(next);
+          expect(own === null || next < own.from - 1e-9 || next > own.to + 1e-9).toBe(true);
+        }
+      }),
+      seeded,
+    );
+  });
+
+  it('ends no later than where z = 1.96 sqrt((1 + K)/(1 - K)) and no earlier than a graduation before', () => {
+    fc.assert(
+      fc.property(anyLeverSetup, (said) => {
+        const table = [predicted(leverSetup({ ...said, way: 'raise' }))];
+        const arrival = arrivalCheckOf(table);
+        const read = arrival?.prediction.read ?? null;
+        const span = arrival === null ? null : followedSpan(arrival);
+        const wide = arrival === null ? null : plausibleSpan(arrival);
+        fc.pre(arrival !== null && read !== null && span !== null && wide !== null);
+        if (arrival === null || read === null || span === null || wide === null) return;
+        const { step } = arrival.prediction.graduations ?? { step: 0 };
+        const shared = read.parts.filter(({ unknown }) => !unknown.id.startsWith('reading/'));
+        const V = standardUncertainty(read) ** 2;
+        const K = standardUncertainty({ ...read, parts: shared }) ** 2 / V;
+        const most = 1.96 * Math.sqrt(((1 + K) / (1 - K)) * V);
+        // An end of the range is rounded outward by less than a graduation, and then shared out by 1 - K.
+        expect(span.to).toBeLessThan(read.value + most + step / (1 - K) + 1e-6);
+        expect(span.to).toBeGreaterThan(Math.min(wide.to, read.value + most) - step - 1e-6);
+      }),
+      seeded,
+    );
+  });
+
+  it('moves the key unless every row is the key as packed', () => {
+    fc.assert(
+      fc.property(tables, (table) => {
+        const arrival = arrivalCheckOf(table);
+        fc.pre(arrival !== null);
+        if (arrival === null) return;
+        const rekey = rekeyTable(table, arrival);
+        const packed = (mark: string) => {
+          const outcome = table.find(({ setup }) => setup.mark === mark)?.prediction.outcome;
+          return outcome !== undefined && 'good' in outcome ? outcome.good : null;
+        };
+        const asPrinted = {
+          ...rekey,
+          rows: rekey.rows.map((row) => ({
+            ...row,
+            good: row.good.map(({ setup }) => ({ setup, good: packed(setup) })),
+          })),
+        };
+        expect(movesTheKey(asPrinted, table)).toBe(false);
+        const isSame = JSON.stringify(asPrinted.rows) === JSON.stringify(rekey.rows);
+        expect(movesTheKey(rekey, table)).toBe(!isSame);
       }),
       seeded,
     );
@@ -74,7 +154,7 @@ describe('the arrival check of a table', () => {
         else if (check !== null) {
           expect(check.prediction.outcome.kind).toBe('reading');
           expect(check.setup.way).toBe('raise');
-          expect(plausibleSpan(check)).not.toBeNull();
+          expect(followedSpan(check)).not.toBeNull();
         } else
           for (const { setup, prediction } of table)
             expect(setup.way === 'raise' && prediction.outcome.kind === 'reading').toBe(false);
@@ -106,10 +186,13 @@ describe('the arrival check of a table', () => {
     if (said === undefined) throw new Error('no setup');
     const first = { ...said, classIs: 'first', way: 'raise', loadMass: 0.8, handCarries: false } as const;
     const keysOf = (zeroed: 'hook down' | 'in place') =>
-      stepsOutside(predicted(leverSetup({ ...first, zeroed }))).map(({ key }) =>
+      stepsOutside(predicted(leverSetup({ ...first, zeroed })), true).map(({ key }) =>
         key.replace('arrival.outside.', ''),
       );
     expect(keysOf('in place')).toEqual(['zero-in-place', 'check', 'again', 'row', 'close']);
     expect(keysOf('hook down')[0]).toBe('zero-hook-down');
+    const unmoved = stepsOutside(predicted(leverSetup(first)), false).map(({ key }) => key);
+    expect(unmoved).not.toContain('arrival.outside.row');
+    expect(unmoved.at(-1)).toBe('arrival.outside.close');
   });
 });

@@ -1,6 +1,6 @@
 import { arrivalCheckOf } from '../calibration/arrival-check.ts';
 import { rekeyedPrediction } from '../calibration/rekey.ts';
-import { figureFact, isPlausible, plausibleSpan } from '../calibration/rekey-table.ts';
+import { figureFact, followedSpan, isFollowed } from '../calibration/rekey-table.ts';
 import type { Diagnostic, Facts } from '../diagnostics/diagnostic.ts';
 import { arrivalReading } from '../readings/arrival-reading.ts';
 import type { Predicted } from '../setups/difference.ts';
@@ -61,7 +61,7 @@ const EXAMPLE = { pull: '2.5 N', travel: '14 mm', turns: '4 turns', ease: '2.5 N
 
 function readAt(table: Table, entry: ArrivalEntry, say: Say): Taken | null {
   const at = table.setups.find(({ setup }) => setup.mark === entry.setup);
-  const span = at === undefined ? null : plausibleSpan(at);
+  const span = at === undefined ? null : followedSpan(at);
   if (at === undefined || span === null) {
     const check = arrivalCheckOf(table.setups)?.setup.mark;
     say('arrival-no-figure', { setup: entry.setup, ...(check === undefined ? {} : { check }) });
@@ -72,7 +72,7 @@ function readAt(table: Table, entry: ArrivalEntry, say: Say): Taken | null {
     say('arrival-not-a-reading', { written: entry.written, example: EXAMPLE[at.setup.watched] });
     return null;
   }
-  if (isPlausible(at, reading)) return { at, reading };
+  if (isFollowed(at, reading)) return { at, reading };
   const facts = {
     reading: figureFact(at, reading),
     from: figureFact(at, span.from),

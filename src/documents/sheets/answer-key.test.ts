@@ -26,6 +26,13 @@ test('the head of the key has kit, serial, activity, date, place and gravity', (
   expect(key.foot).toBe('Brackwater Boathouse, red kit (BB-03) · Harbour day · 2026-05-12');
 });
 
+test('the key says first that a ringed row of the key that re-keys itself beats it', () => {
+  const beats =
+    /The row ringed after the arrival check, .* beats every printed range of its table; until a row/;
+  expect(words).toMatch(beats);
+  expect(words.search(beats)).toBeLessThan(words.indexOf('Table 1:'));
+});
+
 test('every setup has its good range, large, in the marks of its scale, and the schoolbook beside it', () => {
   for (const { setups } of job.sheet.tables)
     for (const { mark, prediction } of setups) {

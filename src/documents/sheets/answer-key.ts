@@ -41,6 +41,7 @@ export const answerKey: SheetKind = {
       about: 'key.for-adults',
       facts: gravityFacts(job, job.languages.key),
       blocks: (say, language) => [
+        { block: 'text', text: say('sheet.rekey.beats'), tone: 'strong' },
         { block: 'text', text: `${say('key.caption')} ${say('key.note.assumed')}`, tone: 'small' },
         ...job.sheet.tables.flatMap((table) => front(job, table, say)),
         { block: 'page-break' },

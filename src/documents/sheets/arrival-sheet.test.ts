@@ -34,7 +34,7 @@ test('the steps name the load and the scale, and end with how it is read', () =>
   const steps = words.slice(at + 1, words.indexOf('Good: 4.0 to 4.7 N'));
   expect(steps[0]).toBe('Take W500 and amber.');
   expect(steps).toContain('Hook the scale into hole 7.');
-  expect(steps.at(-1)).toMatch(/^Read while it moves/);
+  expect(steps.at(-1)).toMatch(/^Read as the bar slowly passes level/);
 });
 
 test('what to do outside the range goes from the zero of the scale to closing the table', () => {
@@ -44,9 +44,25 @@ test('what to do outside the range goes from the zero of the scale to closing th
     'Set the pointer of amber to 0 as it hangs.',
     'Check holes, load and parts against the card.',
     'Take the reading once more.',
-    'Use the row of this reading for the whole period.',
-    'Close the table below 3.9 N or above 4.8 N.',
+    'Ring the row of the new reading instead.',
+    'Close the table below 4.0 N or above 4.7 N.',
   ]);
+});
+
+test('the row is ringed right under the reading, inside the good range or not', () => {
+  for (const mark of ['L2', 'S2', 'T1', 'C1', 'D2']) {
+    const at = words.indexOf(`We read at ${mark}:`);
+    expect(words[at + 1], mark).toBe('Ring the row of this reading on the key that re-keys itself.');
+    expect(words[at + 2], mark).toBe('If it lies outside');
+  }
+});
+
+test('where no row says anything new nothing is ringed: the printed key stays', () => {
+  const at = words.indexOf('We read at P1:');
+  expect(words[at + 1]).toBe('No row to ring here: the printed key stays as it is.');
+  const rest = words.slice(at + 2, words.indexOf('Table 6: The thole and the chock'));
+  expect(rest.join(' ')).not.toMatch(/\b[Rr]ing\b/);
+  expect(rest.at(-1)).toBe('Close the table below 3.75 turns or above 4.25 turns.');
 });
 
 test('an end of the plausible readings is printed in the unit that stands on the scale', () => {

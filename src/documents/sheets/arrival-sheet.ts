@@ -1,4 +1,5 @@
-import { arrivalCheckOf, stepsOutside } from '../../core/calibration/arrival-check.ts';
+import { arrivalCheckOf, STEP_TO_ROW, stepsOutside } from '../../core/calibration/arrival-check.ts';
+import { movesTheKey, rekeyTable } from '../../core/calibration/rekey-table.ts';
 import type { Fact } from '../../core/diagnostics/diagnostic.ts';
 import type { PreparedTable } from '../../core/prepare.ts';
 import type { Predicted } from '../../core/setups/difference.ts';
@@ -45,6 +46,7 @@ function tableBlock(table: PreparedTable, language: Language, say: Say): Block {
     };
   const { arrival, actions } = trial(language);
   const mark = arrival.setup.mark;
+  const isKeyMoved = movesTheKey(rekeyTable(table.setups, arrival), table.setups);
   return {
     block: 'together',
     blocks: [
@@ -61,8 +63,13 @@ function tableBlock(table: PreparedTable, language: Language, say: Say): Block {
               tone: 'large',
             },
             { block: 'line', name: say('sheet.arrival.read', { setup: mark }) },
+            {
+              block: 'text',
+              text: isKeyMoved ? say(STEP_TO_ROW.key) : say('sheet.arrival.unmoved'),
+              tone: 'strong',
+            },
             { block: 'text', text: say('sheet.arrival.outside'), tone: 'strong' },
-            { block: 'steps', items: outside(arrival, language, say) },
+            { block: 'steps', items: outside(arrival, isKeyMoved, language, say) },
           ],
         ],
       },
@@ -72,12 +79,12 @@ function tableBlock(table: PreparedTable, language: Language, say: Say): Block {
 }
 
 /** What to do outside the range; figures as they stand on the instrument. */
-function outside(arrival: Predicted, language: Language, say: Say): readonly string[] {
+function outside(arrival: Predicted, isKeyMoved: boolean, language: Language, say: Say): readonly string[] {
   const { decimal } = languagePack(language);
   const marks = marksOf(arrival.prediction);
   const onTheMarks = (si: number): string =>
     `${markText(marks, si, decimal)} ${unitWords(language, marks.unit)}`;
-  return stepsOutside(arrival).map(({ key, facts }) => {
+  return stepsOutside(arrival, isKeyMoved).map(({ key, facts }) => {
     const told = Object.entries(facts).map(([name, fact]): readonly [string, Fact] => {
       if (typeof fact === 'number') return [name, onTheMarks(fact)];
       return typeof fact === 'object' && 'si' in fact ? [name, onTheMarks(fact.si)] : [name, fact];

@@ -1,6 +1,10 @@
+import { arrivalCheckOf } from '../../core/calibration/arrival-check.ts';
+import { movesTheKey, type RekeyRow, rekeyTable } from '../../core/calibration/rekey-table.ts';
+import type { Graduations } from '../../core/instruments/graduations.ts';
 import type { PreparedTable } from '../../core/prepare.ts';
 import { decimalText } from '../../core/quantities/print-quantity.ts';
 import { type TellingFigure, tellingFigures } from '../../core/readings/telling-figure.ts';
+import type { Predicted } from '../../core/setups/difference.ts';
 import { trimmed } from '../printing/quantity-text.ts';
 import { stepDecimals } from '../printing/reading-text.ts';
 import { type Language, languagePack } from '../sentences/language.ts';
@@ -20,6 +24,12 @@ const WORTH_CARRYING = 0.008;
 /** More causes of one figure than this can't be told to a group. */
 const CAUSES_A_FIGURE = 2;
 
+/** More printed ranges than this do not stand side by side beside the name of their table. */
+const SETUPS_A_LINE = 4;
+
+/** Height of a line that is written by hand, millimetres. */
+const ROOM_TO_WRITE = 6.5;
+
 const NO_BREAK = '\u00a0';
 
 /**
@@ -34,47 +44,78 @@ export const carriedPage: SheetKind = {
       name: 'carried-page',
       title: 'sheet.carried',
       about: 'sheet.carried.about',
-      blocks: (say, language) => [
-        ...job.prepared.tables.flatMap((table) => tableBlocks(table, language, say)),
-        { block: 'text', text: say('sheet.carried.foot'), tone: 'small' },
-      ],
+      blocks: (say, language) => {
+        const tables = job.prepared.tables.map(carriedTable);
+        return [
+          // Before the tables: as the last line of the page it would be the first to fall off it.
+          { block: 'text', text: rulesText(tables, say), tone: 'small' },
+          ...tables.map((table) => tableBlock(table, language, say)),
+        ];
+      },
     }),
   ],
 };
 
-function tableBlocks(table: PreparedTable, language: Language, say: Say): readonly Block[] {
-  const lines = linesOf(table);
+/** A table of the kit as it is carried. */
+interface CarriedTable {
+  readonly table: PreparedTable;
+  readonly lines: readonly CarriedLine[];
+  /** The rows that one may ring for it; none where its key stays as printed. */
+  readonly rows: readonly RekeyRow[];
+}
+
+function carriedTable(table: PreparedTable): CarriedTable {
+  const { setups } = table;
+  const arrival = arrivalCheckOf(setups);
+  const rekeyed = arrival === null ? null : rekeyTable(setups, arrival);
+  const rows = rekeyed !== null && movesTheKey(rekeyed, setups) ? rekeyed.rows : [];
+  return { table, lines: linesOf(table), rows };
+}
+
+/** What holds at every table: today's ranges, a number that may be good today, any other number. */
+function rulesText(tables: readonly CarriedTable[], say: Say): string {
+  const isMoved = tables.some(({ rows }) => rows.length > 0);
+  const mayBeGood = tables.some(({ lines, rows }) =>
+    lines.some(({ figures }) => figures.some((figure) => isGoodInARow(rows, figure))),
+  );
   return [
-    {
-      block: 'together',
-      blocks: [
-        {
-          block: 'columns',
-          shares: [9, 11],
-          columns: [
-            [{ block: 'heading', level: 2, text: headingOf(table, say) }],
-            [{ block: 'text', text: goodText(table, language, say), tone: 'strong' }],
-          ],
-        },
-        ...notPreparedBlocks(say, table.notPrepared),
-        ...(lines.length === 0
-          ? [{ block: 'text' as const, text: say('sheet.carried.no-figures') }]
-          : [
-              {
-                block: 'table' as const,
-                head: ['wrote', 'likely', 'say'].map((column) => say(`sheet.carried.${column}`)),
-                rows: lines.map((line): readonly Cell[] => [
-                  { text: figuresText(line, language, say), strong: true },
-                  causesText(line.codes, language, say),
-                  whatToSay(line.codes[0] ?? '', say, language),
-                ]),
-                widths: [2.7, 4.3, 3.2],
-                size: 'small' as const,
-              },
+    ...(isMoved ? [say('sheet.carried.today-is')] : []),
+    ...(mayBeGood ? [say('sheet.carried.may-be-good-is')] : []),
+    say('sheet.carried.foot'),
+  ].join(' ');
+}
+
+function tableBlock({ table, lines, rows }: CarriedTable, language: Language, say: Say): Block {
+  const isMoved = rows.length > 0;
+  return {
+    block: 'together',
+    blocks: [
+      {
+        block: 'columns',
+        shares: isMoved ? [4.4, 15.6] : [9, 11],
+        columns: [
+          [{ block: 'heading', level: 2, text: headingOf(table, say) }],
+          isMoved
+            ? goodAndToday(table, rows, language, say)
+            : [{ block: 'text', text: goodText(table, language, say), tone: 'strong' }],
+        ],
+      },
+      ...notPreparedBlocks(say, table.notPrepared),
+      lines.length === 0
+        ? { block: 'text', text: say('sheet.carried.no-figures') }
+        : {
+            block: 'table',
+            head: ['wrote', 'likely', 'say'].map((column) => say(`sheet.carried.${column}`)),
+            rows: lines.map((line): readonly Cell[] => [
+              { text: figuresText(line, rows, language, say), strong: true },
+              causesText(line.codes, language, say),
+              whatToSay(line.codes, say, language),
             ]),
-      ],
-    },
-  ];
+            widths: [3.1, 4.2, 2.9],
+            size: 'small',
+          },
+    ],
+  };
 }
 
 const headingOf = (table: PreparedTable, say: Say): string =>
@@ -84,24 +125,55 @@ const headingOf = (table: PreparedTable, say: Say): string =>
 const goodText = (table: PreparedTable, language: Language, say: Say): string =>
   say('sheet.carried.good', {
     ranges: table.setups
-      .map(({ setup, prediction }) =>
-        goodRangeOf(prediction) === null && prediction.outcome.kind === 'ease'
-          ? say('sheet.carried.ease', {
-              setup: setup.mark,
-              order: outcomeShort(language, prediction),
-            })
-          : say('sheet.carried.range', { setup: setup.mark, range: outcomeShort(language, prediction) }),
-      )
       // A range is not broken at the end of a line.
-      .map((range) => range.replaceAll(' ', NO_BREAK))
+      .map((at) => goodAt(at, language, say).replaceAll(' ', NO_BREAK))
       .join(say('sheet.carried.between')),
   });
+
+const goodAt = ({ setup, prediction }: Predicted, language: Language, say: Say): string =>
+  goodRangeOf(prediction) === null && prediction.outcome.kind === 'ease'
+    ? say('sheet.carried.ease', { setup: setup.mark, order: outcomeShort(language, prediction) })
+    : say('sheet.carried.range', { setup: setup.mark, range: outcomeShort(language, prediction) });
+
+/** The same as a table, a setup a column: under what is printed room for the range of the ringed row. */
+function goodAndToday(
+  { setups }: PreparedTable,
+  rows: readonly RekeyRow[],
+  language: Language,
+  say: Say,
+): readonly Block[] {
+  const moving = new Set(rows.flatMap(({ good }) => good.map(({ setup }) => setup)));
+  const lines = Math.ceil(setups.length / SETUPS_A_LINE);
+  return Array.from({ length: lines }, (_, line): Block => {
+    const some = setups.slice(line * SETUPS_A_LINE, (line + 1) * SETUPS_A_LINE);
+    return {
+      block: 'table',
+      head: [say('sheet.carried.printed'), ...some.map((at) => goodAt(at, language, say))],
+      rows: [
+        [
+          { text: say('sheet.carried.today'), strong: true },
+          ...some.map(({ setup }) => say(moving.has(setup.mark) ? 'sheet.carried.blank' : 'sheet.none')),
+        ],
+      ],
+      widths: [0, ...some.map(() => 1)],
+      rowHeight: ROOM_TO_WRITE,
+      size: 'small',
+    };
+  });
+}
 
 /** One cause, or two that look alike, with its figure at each setup of the table. */
 export interface CarriedLine {
   readonly codes: readonly string[];
   readonly rate: number;
-  readonly figures: readonly { readonly setup: string; readonly figure: TellingFigure }[];
+  readonly figures: readonly CarriedFigure[];
+}
+
+interface CarriedFigure {
+  readonly setup: string;
+  readonly figure: TellingFigure;
+  /** Marks of what is read at that setup. */
+  readonly own: Graduations | null;
 }
 
 /** The likeliest lines of a table; the same cause at several setups is one line. */
@@ -116,7 +188,7 @@ export function linesOf(table: PreparedTable): readonly CarriedLine[] {
       lines.set(key, {
         codes,
         rate: Math.max(known?.rate ?? 0, figure.rate),
-        figures: [...(known?.figures ?? []), { setup: setup.mark, figure }],
+        figures: [...(known?.figures ?? []), { setup: setup.mark, figure, own: prediction.graduations }],
       });
     }
   return [...lines.values()]
@@ -124,19 +196,42 @@ export function linesOf(table: PreparedTable): readonly CarriedLine[] {
     .slice(0, LINES_A_TABLE);
 }
 
+/**
+ * Whether a row that may be ringed calls that number good. The line is kept all the same, with a sign: with
+ * most rows it does give its cause away, and whoever has filled in the range of today sees which holds.
+ */
+function isGoodInARow(rows: readonly RekeyRow[], { setup, figure, own }: CarriedFigure): boolean {
+  const { number, marks } = figure;
+  if (number === null || own === null) return false;
+  const slack = (0.5 * marks.step) / marks.unitSi;
+  return rows.some(({ good }) => {
+    const range = good.find((each) => each.setup === setup)?.good ?? null;
+    return (
+      range !== null && number > range.from / own.unitSi - slack && number < range.to / own.unitSi + slack
+    );
+  });
+}
+
 /** "about 220 at L1, 440 at L2", or that the pointer stays on its stop. */
-function figuresText({ figures }: CarriedLine, language: Language, say: Say): string {
+function figuresText(
+  { figures }: CarriedLine,
+  rows: readonly RekeyRow[],
+  language: Language,
+  say: Say,
+): string {
   const { decimal } = languagePack(language);
   const isStopped = figures.every(({ figure }) => figure.number === null);
   if (isStopped) return say('sheet.carried.stays', { setups: figures.map(({ setup }) => setup) });
   return say('sheet.carried.about-figures', {
     figures: figures
-      .map(({ setup, figure }) =>
-        say('sheet.carried.figure', {
-          number: trimmed(decimalText(figure.number ?? 0, stepDecimals(figure.marks), decimal)),
-          setup,
-        }),
-      )
+      .map((each) => {
+        const { number, marks } = each.figure;
+        const written = trimmed(decimalText(number ?? 0, stepDecimals(marks), decimal));
+        return say('sheet.carried.figure', {
+          number: isGoodInARow(rows, each) ? say('sheet.carried.may-be-good', { number: written }) : written,
+          setup: each.setup,
+        });
+      })
       .join(say('sheet.carried.and-figure')),
   });
 }
@@ -148,8 +243,14 @@ const causesText = (codes: readonly string[], language: Language, say: Say): str
       .reduce((all, each) => say('sheet.carried.or', { one: all, other: each })),
   );
 
+/** What is said for each cause of the line, once where two want the same. */
+const whatToSay = (codes: readonly string[], say: Say, language: Language): string =>
+  [...new Set(codes.map((code) => remedyOf(code, say, language)))].reduce((all, each) =>
+    say('sheet.carried.or', { one: all.replace(/\.$/, ''), other: each }),
+  );
+
 /** In a few words, as they are said in passing; the head of the column says that they then read once more. */
-const whatToSay = (code: string, say: Say, language: Language): string => {
+const remedyOf = (code: string, say: Say, language: Language): string => {
   const own = `sheet.carried.say.${code}`;
   if (hasSentence(language, own)) return say(own);
   if (code.startsWith('reading.in-')) return say('sheet.carried.say.unit');

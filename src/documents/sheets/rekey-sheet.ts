@@ -1,5 +1,5 @@
 import { arrivalCheckOf } from '../../core/calibration/arrival-check.ts';
-import { type RekeyTable, rekeyTable } from '../../core/calibration/rekey-table.ts';
+import { movesTheKey, type RekeyTable, rekeyTable } from '../../core/calibration/rekey-table.ts';
 import type { PreparedTable } from '../../core/prepare.ts';
 import { markText } from '../printing/reading-text.ts';
 import { type Language, languagePack } from '../sentences/language.ts';
@@ -23,6 +23,7 @@ export const rekeySheet: SheetKind = {
       title: 'sheet.rekey',
       about: 'key.for-adults',
       blocks: (say, language) => [
+        { block: 'text', text: say('sheet.rekey.beats'), tone: 'strong' },
         { block: 'steps', items: [1, 2, 3].map((step) => say(`sheet.rekey.step-${step}`)) },
         ...job.prepared.tables.map((table) => tableBlock(table, language, say)),
         { block: 'text', text: say('sheet.rekey.note'), tone: 'small' },
@@ -39,7 +40,7 @@ function tableBlock(table: PreparedTable, language: Language, say: Say): Block {
     block: 'together',
     blocks: [
       { block: 'heading', level: 2, text: heading },
-      ...(rekeyed === null || rekeyed.rows.length === 0
+      ...(rekeyed === null || !movesTheKey(rekeyed, table.setups)
         ? [{ block: 'text' as const, text: say('sheet.rekey.nothing') }]
         : rows(table, rekeyed, language, say)),
       ...notPreparedBlocks(say, table.notPrepared),
