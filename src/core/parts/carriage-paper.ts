@@ -1,9 +1,13 @@
 import type { Step } from '../description/step.ts';
 import type { Facts } from '../diagnostics/diagnostic.ts';
 import { angleFact, lengthFact, massFact, ratioFact } from '../diagnostics/facts.ts';
+import type { Metres } from '../quantities/brands.ts';
+import type { WayOfReading } from '../statics/balance.ts';
 import { keyOf, type Ride, resistance } from '../statics/carriage.ts';
 import { leanOf, type StringPull } from '../statics/guided-pull.ts';
+import type { Measured } from '../uncertainty/measured.ts';
 import type { At } from '../uncertainty/propagate.ts';
+import { readAtPeak, readAtRest, readInPassing } from './hung-load-paper.ts';
 
 /** A string that leans less than this pulls along the plane, as far as anybody can see. */
 const STRAIGHT = 0.005;
@@ -30,7 +34,7 @@ export function carriageSteps(
   ];
 }
 
-/** How the hand pulls, along the surface, at an angle above it or beyond the guide pulley; then where it is read. */
+/** How the hand pulls: along the surface, at an angle above it or beyond the guide pulley; felt, as far as it goes. */
 export function pullSteps(station: Pulled, along: string, isFelt: boolean): readonly Step[] {
   const hand = isFelt ? '-hand' : '';
   const { guide } = station;
@@ -40,15 +44,25 @@ export function pullSteps(station: Pulled, along: string, isFelt: boolean): read
     Math.abs(lean) < STRAIGHT ? pull(along) : pull('string.step.pull-leaning', { lean: angleFact(lean) });
   return [
     guide === null ? direct : pull(`string.step.pull-${guide.leaves}`),
-    ...(station.string === 'leans'
-      ? []
-      : [
-          pull(`string.step.${isFelt ? 'pull-until' : 'read-at'}-${keyOf(station)}`, {
-            at: lengthFact(station.inputs.readAt.value),
-          }),
-        ]),
+    ...(station.string === 'leans' || !isFelt ? [] : [atPlace('pull-until', station, station.inputs.readAt)]),
   ];
 }
+
+/** Read in one place only, where the string comes from a pulley and its angle changes on the way. */
+export function carriageReading(station: Pulled, way: WayOfReading): readonly Step[] | null {
+  if (station.string === 'leans') return null;
+  const { readAt } = station.inputs;
+  if (way === 'held') return [atPlace('hold-at', station, readAt), readAtRest];
+  if (way === 'start') return [atPlace('hold-at', station, readAt), ...readAtPeak];
+  const creep: Step = { key: `carriage.step.creep-${keyOf(station)}`, facts: {} };
+  return readInPassing(atPlace('read-at', station, readAt), creep, way);
+}
+
+/** Where the carriage is when something is done. */
+const atPlace = (name: string, station: Pulled, { value }: Measured<Metres>): Step => ({
+  key: `string.step.${name}-${keyOf(station)}`,
+  facts: { at: lengthFact(value) },
+});
 
 /** What carriage and string have and the schoolbook leaves out. */
 export function carriageDifferences(

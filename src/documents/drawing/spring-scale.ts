@@ -76,10 +76,16 @@ export function handInk(
   const at = (point: Point): Point => moved(turned(point, pull), from);
   const tail = hand === 'pull' ? -ARROW_GAP : ARROW_GAP + arrow;
   const [x, y] = at([0, tail - arrow / 2]);
-  const upright = Math.abs(Math.sin(pull)) < 0.5;
+  const level = Math.sin(pull) > 0 ? 'end' : 'start';
+  const isUpright = Math.abs(Math.sin(pull)) < 0.5;
   return together([
     arrowInk(at, tail, tail - arrow),
-    upright ? words([x + 4, y + 1.4], caption, { anchor: 'start' }) : words([x, y - 4], caption),
+    isUpright
+      ? words([x + 4, y + 1.4], caption, { anchor: 'start' })
+      : hand === 'pull'
+        ? words([x, y - 4], caption)
+        : // Over the arrow stand the dimensions of what is pushed.
+          words(moved(at([0, tail + ARROW_GAP]), [0, 1.4]), caption, { anchor: level }),
   ]);
 }
 

@@ -5,7 +5,7 @@ import { fields, slots } from './fields.ts';
 import { limits } from './limits.ts';
 import { makeDrag } from './make.ts';
 import { mistakes } from './mistakes.ts';
-import { cautions, differences, drawing, reset, slope, start, steps } from './paper.ts';
+import { cautions, differences, drawing, reading, reset, slope, start, steps } from './paper.ts';
 import type { Drag } from './station.ts';
 
 /** Drag and rolling on the level: what it costs to move a load without raising it. */
@@ -21,6 +21,7 @@ export const drag: Machine<Drag> = {
   slope,
   mistakes,
   steps,
+  reading,
   reset,
   cautions,
   equipment,

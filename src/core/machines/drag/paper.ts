@@ -8,7 +8,10 @@ import { keyOf } from '../../statics/carriage.ts';
 import type { At } from '../../uncertainty/propagate.ts';
 import type { Drag } from './station.ts';
 
-export { carriageDifferences as differences } from '../../parts/carriage-paper.ts';
+export {
+  carriageDifferences as differences,
+  carriageReading as reading,
+} from '../../parts/carriage-paper.ts';
 
 /** Sizes that only the picture needs: how far the load is from the near end and from the pulley. */
 const NEAR = 0.15;

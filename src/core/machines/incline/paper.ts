@@ -9,7 +9,10 @@ import { keyOf } from '../../statics/carriage.ts';
 import type { At } from '../../uncertainty/propagate.ts';
 import { angleOf, type InclinedPlane } from './station.ts';
 
-export { carriageDifferences as differences } from '../../parts/carriage-paper.ts';
+export {
+  carriageDifferences as differences,
+  carriageReading as reading,
+} from '../../parts/carriage-paper.ts';
 
 /** How the station is set up, one action a step. */
 export const steps = (plane: InclinedPlane, isFelt = false): readonly Step[] => [
@@ -26,10 +29,7 @@ function slopeSteps(plane: InclinedPlane): readonly Step[] {
   const length = lengthFact(slopeLength.value);
   return plane.pin === null
     ? [{ key: 'incline.step.rise', facts: { rise: lengthFact(rise.value), length } }]
-    : [
-        { key: 'incline.step.prop-at', facts: { length } },
-        { key: 'incline.step.pin', facts: { hole: plane.pin } },
-      ];
+    : [{ key: 'incline.step.pin', facts: { hole: plane.pin, length } }];
 }
 
 /** What rides comes down and is emptied; the board stays as steep as the next group needs it. */

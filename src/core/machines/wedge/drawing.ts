@@ -130,7 +130,7 @@ function splittingDrawing(wedge: Wedge, at: At, isFelt: boolean): Drawing {
       ...(wedge.hasCords ? [cord(mouth + l / 3), cord(mouth + (2 * l) / 3)] : []),
       {
         shape: 'label',
-        at: turned(down ? [mouth + 1.2 * l, -half - l / 8] : [mouth + l / 2, -half - l / 2]),
+        at: turned(down ? [mouth + 1.2 * l, -half - l / 8] : [mouth + l / 2, -half - 0.45 * l]),
         key: 'wedge.label.blocks',
         facts: {},
       },

@@ -5,7 +5,7 @@ import { cordsPart, fields, malletPart, slots, wedgePart } from './fields.ts';
 import { limits } from './limits.ts';
 import { makeWedge } from './make.ts';
 import { mistakes } from './mistakes.ts';
-import { cautions, differences, reset, steps } from './paper.ts';
+import { cautions, differences, reading, reset, steps } from './paper.ts';
 import type { Wedge } from './station.ts';
 import { balanceWedge, idealAdvantage, tally } from './wedge.ts';
 
@@ -22,6 +22,7 @@ export const wedge: Machine<Wedge> = {
   limits,
   mistakes,
   steps,
+  reading,
   reset,
   cautions,
   equipment,

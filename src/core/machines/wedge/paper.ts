@@ -2,7 +2,9 @@ import { isNotDefined } from '../../description/not-defined.ts';
 import type { Caution, Step } from '../../description/step.ts';
 import type { Facts } from '../../diagnostics/diagnostic.ts';
 import { forceFact, lengthFact } from '../../diagnostics/facts.ts';
+import { readAtPeak, readAtRest, readInPassing } from '../../parts/hung-load-paper.ts';
 import { newtons } from '../../quantities/brands.ts';
+import type { WayOfReading } from '../../statics/balance.ts';
 import { type At, atBest } from '../../uncertainty/propagate.ts';
 import { blowOn } from './blow.ts';
 import { driveOf, opening, type Wedge } from './station.ts';
@@ -41,9 +43,18 @@ function drivenSteps(wedge: Wedge, isFelt: boolean): readonly Step[] {
         step(wedge.form === 'lifting' ? 'string-under-load' : 'string-through-gap'),
         step('hook'),
         step(`pull-${wedge.pushed}`),
-        ...(mark === null ? [] : [step('read-at-mark', mark)]),
       ];
   }
+}
+
+/** Read in one place only, where the setup says how far the wedge is in. */
+export function reading(wedge: Wedge, way: WayOfReading): readonly Step[] | null {
+  if (!wedge.hasMark) return null;
+  const facts = { advance: lengthFact(atBest(wedge.inputs.advance)) };
+  const step = (name: string): Step => ({ key: `wedge.step.${name}`, facts });
+  if (way === 'held') return [step('hold-at-mark'), readAtRest];
+  if (way === 'start') return [step('stop-at-mark'), ...readAtPeak];
+  return readInPassing(step('read-at-mark'), { key: 'wedge.step.creep', facts: {} }, way);
 }
 
 /** What can fly: cords that are stretched, splinters under a mallet. */

@@ -38,6 +38,6 @@ export const ways = {
   'watched.travel': 'travel',
   'watched.ease': 'how easy it felt',
   'watched.turns.instruction': 'Write down the turns, quarter turns too.',
-  'watched.travel.instruction': 'Measure with the ruler how far it has moved.',
+  'watched.travel.instruction': 'Measure with the ruler how far the face moved.',
   'watched.ease.instruction': 'Try each one. Say which was easiest.',
 } as const;

@@ -41,6 +41,6 @@ export const ways = {
   'watched.travel': 'recorrido',
   'watched.ease': 'lo fácil que fue',
   'watched.turns.instruction': 'Escribe las vueltas, también los cuartos de vuelta.',
-  'watched.travel.instruction': 'Mide con la regla cuánto se ha movido.',
+  'watched.travel.instruction': 'Mide con la regla cuánto se movió la cara.',
   'watched.ease.instruction': 'Prueba cada uno. Di cuál fue el más fácil.',
 } as const;
