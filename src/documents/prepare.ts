@@ -1,7 +1,9 @@
 import type { Drawing } from '../core/description/drawing.ts';
 import { dimensionIn, measuredIn } from '../core/description/filled.ts';
 import type { Part } from '../core/description/part.ts';
+import type { Step } from '../core/description/step.ts';
 import type { Prepared, PreparedSetup, PreparedTable } from '../core/prepare.ts';
+import type { Prediction } from '../core/setups/prediction.ts';
 import type { Hang, Setup } from '../core/setups/setup.ts';
 import { shiftOf } from '../core/setups/shown.ts';
 import { atBest } from '../core/uncertainty/propagate.ts';
@@ -20,6 +22,7 @@ export function sheetOf(prepared: Prepared): Sheet {
   return {
     kit: prepared.kit === null ? '' : `${prepared.kit.name} (${prepared.kit.serial})`,
     activity: prepared.activity?.title ?? '',
+    activityTitled: { title: prepared.activity?.title ?? '', titles: prepared.activity?.titles ?? {} },
     visit: prepared.visit?.date ?? null,
     tables: prepared.tables.map(tableSheet),
   };
@@ -28,6 +31,7 @@ export function sheetOf(prepared: Prepared): Sheet {
 const tableSheet = (table: PreparedTable): TableSheet => ({
   mark: table.mark,
   title: table.title,
+  titled: { title: table.title, titles: table.titles },
   machine: table.machine,
   setups: table.setups.map(setupSheet),
 });
@@ -38,6 +42,7 @@ export function setupSheet({ setup, prediction, load, shows }: PreparedSetup): S
     mark: setup.mark,
     figures: figuresOf(setup, load, Math.max(0, prediction.pull?.value ?? 0)),
     steps: setup.machine.steps(setup.station, isFelt(setup)),
+    reads: readsOf(setup, prediction),
     cautions: setup.machine.cautions(setup.station, isFelt(setup)),
     prediction,
     load: load === null ? null : loadSheet(load),
@@ -49,6 +54,12 @@ export function setupSheet({ setup, prediction, load, shows }: PreparedSetup): S
 
 /** Judged by the hand alone: no scale is hooked on. */
 export const isFelt = ({ watched }: Setup): boolean => watched === 'ease';
+
+/** The machine's own words for the way of reading, where it has some; else the general ones. */
+function readsOf({ machine, station }: Setup, { watched, way }: Prediction): readonly Step[] {
+  if (watched !== 'pull') return [{ key: `watched.${watched}.instruction`, facts: {} }];
+  return machine.reading?.(station, way) ?? [{ key: `way.${way}.instruction`, facts: {} }];
+}
 
 /** The machine's geometry, in one picture or in one a stage. */
 function figuresOf(setup: Setup, load: Part | null, pull: number): readonly FigureSheet[] {

@@ -38,7 +38,14 @@ export type Shape =
       readonly used?: true;
     }
   /** Cord, line or string. */
-  | { readonly shape: 'line'; readonly path: readonly Point[] }
+  | {
+      readonly shape: 'line';
+      readonly path: readonly Point[];
+      /** Where there are two lines, so that they can be told apart. */
+      readonly dashed?: true;
+      /** A sentence for whoever can't see it. */
+      readonly key?: string;
+    }
   /** The table top, a floor or a fixed support. */
   | { readonly shape: 'ground'; readonly from: Point; readonly to: Point }
   /** The fulcrum: a pin with its stand below or its hanger above. */
@@ -92,6 +99,8 @@ export type Shape =
   | {
       readonly shape: 'label';
       readonly at: Point;
+      /** The end of the words that stands at the point; their middle where it isn't said. */
+      readonly anchor?: 'start' | 'end';
       readonly key: string;
       readonly facts: Readonly<Record<string, string | number>>;
     };

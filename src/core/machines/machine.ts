@@ -7,7 +7,7 @@ import type { Caution, Step } from '../description/step.ts';
 import type { WorkingLine } from '../description/working.ts';
 import type { Diagnostic, Facts, Place } from '../diagnostics/diagnostic.ts';
 import type { Radians } from '../quantities/brands.ts';
-import type { Asked, Balance } from '../statics/balance.ts';
+import type { Asked, Balance, WayOfReading } from '../statics/balance.ts';
 import type { Measured } from '../uncertainty/measured.ts';
 import type { At } from '../uncertainty/propagate.ts';
 

@@ -1,4 +1,4 @@
-/** English sentences of lines and sheaves, which several machines use. */
+/** English sentences of lines, sheaves and hung loads, which several machines use. */
 export const sentences = {
   'part.line': 'line',
   'line.field.thickness': 'thickness of the line',
@@ -7,6 +7,13 @@ export const sentences = {
   'sheave.field.efficiency': 'what the sheave passes on of the pull',
   'sheave.field.drag-share': "drag of the sheave as a share of the mean of the line's two tensions",
   'sheave.field.constant-drag': 'drag of the sheave that stays however light the load is',
+  'hung-load.step.read-rising': 'Read while the load rises, slow and steady.',
+  'hung-load.step.creep': 'Let the load sink again, slow and steady.',
+  'hung-load.step.read-sinking': 'Read while the load sinks.',
+  'hung-load.step.hold': 'Hold the load still in the air.',
+  'hung-load.step.read-rest': 'Read when the pointer rests.',
+  'hung-load.step.harder': 'Pull harder and harder.',
+  'hung-load.step.read-peak': 'Read the highest value just before it moves.',
 } as const;
 
 export const diagnostics = {

@@ -8,6 +8,13 @@ export const sentences = {
   'sheave.field.drag-share':
     'resistencia de la roldana como parte de la media de las dos tensiones de la cuerda',
   'sheave.field.constant-drag': 'resistencia de la roldana que queda por ligera que sea la carga',
+  'hung-load.step.read-rising': 'Lee al subir la carga, sin pausa y sin tirones.',
+  'hung-load.step.creep': 'Deja bajar la carga, sin pausa y sin tirones.',
+  'hung-load.step.read-sinking': 'Lee al bajar la carga.',
+  'hung-load.step.hold': 'Mantén la carga quieta en el aire.',
+  'hung-load.step.read-rest': 'Lee cuando pare el indicador.',
+  'hung-load.step.harder': 'Tira cada vez más.',
+  'hung-load.step.read-peak': 'Lee el valor más alto justo antes de que se mueva.',
 } as const;
 
 export const diagnostics = {

@@ -3,11 +3,12 @@ import type { WorkingLine } from '../description/working.ts';
 import type { Diagnostic, Facts } from '../diagnostics/diagnostic.ts';
 import type { Graduations } from '../instruments/graduations.ts';
 import type { Newtons } from '../quantities/brands.ts';
+import type { WayOfReading } from '../statics/balance.ts';
 import type { Measured } from '../uncertainty/measured.ts';
 import type { WorkAccount } from './work-account.ts';
 
 /** How a reading is taken: see the definitions of the four ways. */
-export type WayOfReading = 'raise' | 'lower' | 'held' | 'start';
+export type { WayOfReading };
 
 /** What is watched at the setup: the pull on a scale, a count of turns, a travel, or how easy it felt. */
 export type Watched = 'pull' | 'turns' | 'travel' | 'ease';

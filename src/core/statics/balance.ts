@@ -4,6 +4,8 @@ import type { MetresPerSecondSquared, Newtons } from '../quantities/brands.ts';
 
 /** `raise` is the direction that does the job; `lower` is letting it come back at a steady creep. */
 export type Direction = 'raise' | 'lower';
+/** Moving up slowly, creeping back, held still, or the peak just before it moves. */
+export type WayOfReading = 'raise' | 'lower' | 'held' | 'start';
 
 /** Which friction acts: while it moves, at the moment it starts, or none (the ideal machine). */
 export type Grip = 'moving' | 'starting' | 'none';

@@ -54,7 +54,11 @@ function bodiesText(drawing: Drawing, language: Language): string {
   return sentence(language, 'drawing.desc.bodies', { what: factText(language, named) });
 }
 
-function shapeText(shape: Shape, origin: Point | null, { language, load, scaleEnds }: Described): readonly string[] {
+function shapeText(
+  shape: Shape,
+  origin: Point | null,
+  { language, load, scaleEnds }: Described,
+): readonly string[] {
   switch (shape.shape) {
     case 'load': {
       const written = loadText(language, load, shape.mass);
@@ -89,7 +93,7 @@ function shapeText(shape: Shape, origin: Point | null, { language, load, scaleEn
         }),
       ];
     case 'line':
-      return [sentence(language, 'drawing.desc.line')];
+      return [sentence(language, shape.key ?? 'drawing.desc.line')];
     default:
       return [];
   }

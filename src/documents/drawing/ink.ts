@@ -20,12 +20,13 @@ export interface Box {
  * What a stroke stands for; its width follows (ISO 128-2: wide lines twice the narrow ones). The
  * accent points at one thing only and is plain ink where the page sets no colour for it.
  */
-export type Stroke = 'outline' | 'thin' | 'cord' | 'hatch' | 'centre' | 'accent';
+export type Stroke = 'outline' | 'thin' | 'cord' | 'dashed cord' | 'hatch' | 'centre' | 'accent';
 
 const STROKES: Readonly<Record<Stroke, Readonly<Record<string, string | number>>>> = {
   outline: { 'stroke-width': 0.5 },
   thin: { 'stroke-width': 0.22 },
   cord: { 'stroke-width': 0.35 },
+  'dashed cord': { 'stroke-width': 0.35, 'stroke-dasharray': '1.6 0.8' },
   hatch: { 'stroke-width': 0.18 },
   centre: { 'stroke-width': 0.18, 'stroke-dasharray': '3 0.7 0.5 0.7' },
   accent: { 'stroke-width': 0.6, style: 'stroke:var(--brass,currentColor)' },

@@ -132,7 +132,10 @@ function drawingInk(drawing: Drawing, reduction: number, options: DrawingOptions
       });
     else if (shape.shape === 'label')
       lettering.push(
-        words(on(shape.at), labelText(shape, options), { size: isOfLoad(shape) ? 'normal' : 'small' }),
+        words(on(shape.at), labelText(shape, options), {
+          size: isOfLoad(shape) ? 'normal' : 'small',
+          ...(shape.anchor === undefined ? {} : { anchor: shape.anchor }),
+        }),
       );
     else {
       if (shape.shape === 'hole') holes.push(holeOf(shape, on, perMetre));
@@ -189,7 +192,7 @@ function shapeInk(
     case 'hole':
       return holeInk(holeOf(shape, on, perMetre));
     case 'line':
-      return path(shape.path.map(on), 'cord');
+      return path(shape.path.map(on), shape.dashed === true ? 'dashed cord' : 'cord');
     case 'ground':
       return groundInk(on(shape.from), on(shape.to));
     case 'pivot':

@@ -6,8 +6,7 @@ import { sentence } from '../sentences/sentence.ts';
 import type { ScaleSheet, SetupSheet } from './sheet.ts';
 
 /** How a setup's scale is held, zeroed and read, a line an order; or what is counted instead. */
-export function readingLines(language: Language, { scale, prediction }: SetupSheet): readonly string[] {
-  if (prediction.watched !== 'pull') return [sentence(language, `watched.${prediction.watched}.instruction`)];
+export function readingLines(language: Language, { scale, reads }: SetupSheet): readonly string[] {
   const held =
     scale === null
       ? []
@@ -15,7 +14,7 @@ export function readingLines(language: Language, { scale, prediction }: SetupShe
           ...holdLines(language, scale),
           sentence(language, 'page.scale-ends', { range: rangeWords(language, scale) }),
         ];
-  return [...held, sentence(language, `way.${prediction.way}.instruction`)];
+  return [...held, ...reads.map(({ key, facts }) => sentence(language, key, facts))];
 }
 
 /** The last mark of a scale, with its unit. */

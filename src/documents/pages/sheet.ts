@@ -1,5 +1,6 @@
 import type { Figure } from '../../core/description/drawing.ts';
 import type { Caution, Step } from '../../core/description/step.ts';
+import type { Titled } from '../../core/files/titles.ts';
 import type { Graduations } from '../../core/instruments/graduations.ts';
 import type { Prediction } from '../../core/setups/prediction.ts';
 
@@ -7,6 +8,8 @@ import type { Prediction } from '../../core/setups/prediction.ts';
 export interface Sheet {
   readonly kit: string;
   readonly activity: string;
+  /** The same as the file has it, in each language that it has. */
+  readonly activityTitled: Titled;
   /** Date and place of the visit, where there is one: a key belongs to kit, activity, visit and date. */
   readonly visit: string | null;
   readonly tables: readonly TableSheet[];
@@ -16,6 +19,8 @@ export interface Sheet {
 export interface TableSheet {
   readonly mark: string;
   readonly title: string;
+  /** The same as the file has it, in each language that it has. */
+  readonly titled: Titled;
   readonly machine: string;
   readonly setups: readonly SetupSheet[];
 }
@@ -26,6 +31,8 @@ export interface SetupSheet {
   /** One picture, or one for each stage; a heading only where there are several. */
   readonly figures: readonly FigureSheet[];
   readonly steps: readonly Step[];
+  /** How it is read, once it is built and pulled. */
+  readonly reads: readonly Step[];
   readonly cautions: readonly Caution[];
   readonly prediction: Prediction;
   readonly load: LoadSheet | null;

@@ -16,6 +16,9 @@ const FACTS: Facts = {
   from: 1,
   to: 2,
   parts: 4,
+  above: 1,
+  below: 1,
+  mark: 'block 1',
   turns: 12,
   layers: 2,
   at: LONG,
@@ -51,7 +54,7 @@ const readings = saidBy(
 
 /** What a hand does. The first word of each step is one of these; two in one step are two steps. */
 const DOINGS = new Set(
-  `build close count draw hang hook keep lay lead leave let loop lower measure prop pull push put read rest
+  `build close count draw hang hold hook keep lay lead leave let loop lower measure prop pull push put read rest
   roll rub set slide stand strike take thread tie tilt turn wind write`.split(/\s+/),
 );
 

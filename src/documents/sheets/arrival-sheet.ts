@@ -98,9 +98,8 @@ function trialOf(table: PreparedTable) {
   const arrival = arrivalCheckOf(table.setups);
   const prepared = table.setups.find(({ setup }) => setup.mark === arrival?.setup.mark);
   if (arrival === null || prepared === undefined) return null;
-  const { scale, load, steps } = setupSheet(prepared);
+  const { scale, load, steps, reads } = setupSheet(prepared);
   const taken = [load, scale].flatMap((part) => (part === null ? [] : [part.label]));
-  const { watched, way } = arrival.prediction;
   return (language: Language) => {
     const say = sayIn(language);
     return {
@@ -108,8 +107,7 @@ function trialOf(table: PreparedTable) {
       actions: [
         ...(taken.length === 0 ? [] : [say('sheet.arrival.take', { parts: taken })]),
         ...(scale === null ? [] : holdLines(language, scale)),
-        ...steps.map(({ key, facts }) => say(key, facts)),
-        say(watched === 'pull' ? `way.${way}.instruction` : `watched.${watched}.instruction`),
+        ...[...steps, ...reads].map(({ key, facts }) => say(key, facts)),
       ],
     };
   };

@@ -4,15 +4,16 @@ import type { KitPart } from '../../core/kit/kit.ts';
 import type { Machine, Station } from '../../core/machines/machine.ts';
 import type { PreparedTable } from '../../core/prepare.ts';
 import { atBest } from '../../core/uncertainty/propagate.ts';
-import { isFelt } from '../prepare.ts';
 import type { FigureSheet, SetupSheet, TableSheet } from '../pages/sheet.ts';
+import { tableIn } from '../pages/sheet-in.ts';
+import { isFelt } from '../prepare.ts';
 import { trimmed } from '../printing/quantity-text.ts';
 import { markText, unitLabel } from '../printing/reading-text.ts';
 import { type Language, languagePack } from '../sentences/language.ts';
 import { hasSentence } from '../sentences/sentence.ts';
 import { machineName } from '../text/explain-text.ts';
 import type { Block, SheetOfPaper } from './block.ts';
-import { type Changes, cardActions, changesFrom } from './card-actions.ts';
+import { type Changes, cardActions, changesFrom, type Done, undoneFirst } from './card-actions.ts';
 import { atRest, type Drawn, drawingFigure, reductionIn } from './drawing-figure.ts';
 import { fileWords } from './file-words.ts';
 import { partsOfSetup } from './kit-parts.ts';
@@ -67,8 +68,9 @@ const GAP = 5;
 const HEIGHTS = [84, 84, 76, 70, 62] as const;
 const LEAST_HEIGHT = 48;
 
-function tableCard(job: PaperJob, table: TableSheet, prepared: PreparedTable, name: string): SheetOfPaper {
+function tableCard(job: PaperJob, shown: TableSheet, prepared: PreparedTable, name: string): SheetOfPaper {
   const language = job.languages.cards;
+  const table = tableIn(language, shown);
   const say = sayIn(language);
   const room: Omit<Card, 'reductions'> = {
     language,
@@ -101,7 +103,7 @@ function tableCard(job: PaperJob, table: TableSheet, prepared: PreparedTable, na
         shares: [1, 1],
         columns: [onThisTable(job, language, table.mark, [...card.parts.values()].flat()), care(card)],
       },
-      ...setupBlocks(card, isExtra),
+      ...setupBlocks(card, prepared, isExtra),
       ...startBlocks(card, prepared),
     ],
   });
@@ -128,15 +130,23 @@ function endText({ say, language }: Card, scale: NonNullable<SetupSheet['scale']
 }
 
 /** The setups in their order; those for groups that wait come last, under their own heading. */
-function setupBlocks(card: Card, isExtra: (setup: SetupSheet) => boolean): readonly Block[] {
+function setupBlocks(
+  card: Card,
+  prepared: PreparedTable,
+  isExtra: (setup: SetupSheet) => boolean,
+): readonly Block[] {
   const { say, table, language } = card;
   const usual = table.setups.filter((setup) => !isExtra(setup));
   const extra = table.setups.filter(isExtra);
-  const told: { mark: string; actions: readonly string[] }[] = [];
-  const blocks = [...usual, ...extra].map((setup): Block => {
+  const told: Done[] = [];
+  let before: Done | undefined;
+  return [...usual, ...extra].map((setup): Block => {
     const actions = cardActions(language, { setup, ownParts: ownPartsOf(card, setup) });
     const changes = changesFrom(told, actions);
-    if (changes === null) told.push({ mark: setup.mark, actions });
+    const now = { mark: setup.mark, actions };
+    if (changes === null) told.push(now);
+    const first = undoneFirst(language, prepared, { before, now });
+    before = now;
     const isFirstExtra = setup === extra[0];
     return {
       block: 'together',
@@ -147,11 +157,10 @@ function setupBlocks(card: Card, isExtra: (setup: SetupSheet) => boolean): reado
           level: isFirstExtra || isExtra(setup) ? 3 : 2,
           text: say('page.setup', { mark: setup.mark }),
         },
-        ...besides(figures(card, setup, changes), doing(card, setup, actions, changes)),
+        ...besides(figures(card, setup, changes), [...first, ...doing(card, setup, actions, changes)]),
       ],
     };
   });
-  return blocks;
 }
 
 /** Words beside a picture; words alone where the picture stands on the card already. */

@@ -4,7 +4,7 @@ import { balanceCompound, type CompoundBalance, idealAdvantage, type MachineFor 
 import { equipment } from './equipment.ts';
 import { drawing, figures, start } from './figures.ts';
 import { makeCompound } from './make.ts';
-import { cautions, differences, reset, steps } from './paper.ts';
+import { cautions, differences, reading, reset, steps } from './paper.ts';
 import { type Compound, compoundOf } from './station.ts';
 
 /** More stages than stand on any table. */
@@ -45,6 +45,7 @@ export function compound(machines: readonly Machine[]): Machine<Compound> {
       ),
     ),
     steps: (station) => steps(station, machineFor),
+    reading: (station, way) => reading(station, way, machineFor),
     reset: (station) => reset(station),
     cautions: (station) => cautions(station, machineFor),
     equipment: (station) => equipment(station, machineFor),

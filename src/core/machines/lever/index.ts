@@ -5,7 +5,7 @@ import { balanceLever, idealAdvantage } from './lever.ts';
 import { limits } from './limits.ts';
 import { makeLever } from './make.ts';
 import { mistakes } from './mistakes.ts';
-import { cautions, differences, drawing, reset, steps } from './paper.ts';
+import { cautions, differences, drawing, reading, reset, steps } from './paper.ts';
 import type { Lever } from './station.ts';
 
 /** The lever: three classes from geometry, a bar with weight, a pin with friction. */
@@ -20,6 +20,7 @@ export const lever: Machine<Lever> = {
   limits,
   mistakes,
   steps,
+  reading,
   reset,
   cautions,
   equipment,

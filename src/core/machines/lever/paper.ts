@@ -1,7 +1,10 @@
 import type { Drawing, Point, Shape } from '../../description/drawing.ts';
 import type { Caution, Step } from '../../description/step.ts';
 import type { Facts } from '../../diagnostics/diagnostic.ts';
+import { angleFact } from '../../diagnostics/facts.ts';
+import { readAtPeak, readAtRest, readInPassing } from '../../parts/hung-load-paper.ts';
 import type { Metres } from '../../quantities/brands.ts';
+import type { WayOfReading } from '../../statics/balance.ts';
 import type { Measured } from '../../uncertainty/measured.ts';
 import { type At, atBest } from '../../uncertainty/propagate.ts';
 import { arms } from './lever.ts';
@@ -31,8 +34,18 @@ export function steps(lever: Lever): readonly Step[] {
       facts: placeFacts(pull, holes.pull),
     },
     { key: down ? 'lever.step.pull-down' : 'lever.step.pull-up', facts: {} },
-    { key: 'lever.step.read-level', facts: {} },
   ];
+}
+
+/** Read in one place only: at the tilt that the figures hold for. */
+export function reading({ inputs }: Lever, way: WayOfReading): readonly Step[] {
+  const tilt = inputs.tilt.value;
+  const place = tilt === 0 ? 'level' : tilt > 0 ? 'load-up' : 'load-down';
+  const facts: Facts = tilt === 0 ? {} : { angle: angleFact(Math.abs(tilt)) };
+  const step = (name: string): Step => ({ key: `lever.step.${name}-${place}`, facts });
+  if (way === 'held') return [step('hold'), readAtRest];
+  if (way === 'start') return [step('prop'), ...readAtPeak];
+  return readInPassing(step('read'), { key: 'lever.step.creep', facts: {} }, way);
 }
 
 /** Load and scale come off; the pin stays where the next group needs it. */

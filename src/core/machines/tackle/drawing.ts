@@ -10,6 +10,8 @@ const BETWEEN_PARTS = 0.08;
 const RADIUS = BETWEEN_PARTS / 2;
 const HEIGHT = 0.3;
 const GUIDE_OFF = 0.16;
+/** Between a name and what it names. */
+const CLEAR = 0.012;
 /** Height of the hook on a fall that is hauled down, as a share of the whole. */
 const HOOKED_AT = 0.85;
 
@@ -63,6 +65,11 @@ export function drawing(tackle: Tackle, at: At): Drawing {
       ...sheaves,
       ...wheels,
       { shape: 'line', path: [tied, ...line, ...path] },
+      ...names(tackle, {
+        left: -width - spread,
+        from,
+        tied: [upwards(0) ? foot(0)[0] : head(0)[0], upwards(0) ? HEIGHT / 4 : (3 * HEIGHT) / 4],
+      }),
       { shape: 'load', hook: n === 1 ? foot(0) : [0, -1.4 * RADIUS], label: 'load' },
       {
         shape: 'effort',
@@ -112,6 +119,30 @@ function ledTo(tackle: Tackle, end: Point): { path: Point[]; from: Point; wheels
     from,
     wheels: centres.map((centre): Shape => ({ shape: 'wheel', centre, radius: RADIUS, role: 'sheave' })),
   };
+}
+
+/** Which block is which and which end is which, clear of the line: on the left, and at the hand. */
+function names(
+  { parts, blocks, fallLeaves, pull }: Tackle,
+  at: { readonly left: number; readonly tied: Point; readonly from: Point },
+): readonly Shape[] {
+  const label = (name: string, [x, y]: Point, anchor: 'start' | 'end', mark?: string): Shape => ({
+    shape: 'label',
+    at: [x + (anchor === 'end' ? -CLEAR : CLEAR), y],
+    anchor,
+    key: `tackle.label.${name}${mark === undefined ? '' : '-named'}`,
+    facts: mark === undefined ? {} : { mark },
+  });
+  const free = pull === 'up' ? [] : [label('free-end', [at.from[0] + CLEAR, at.from[1] + CLEAR], 'start')];
+  if (parts === 1) return free;
+  return [
+    ...(blocksAlongTheLine(parts, fallLeaves).includes('fixed block')
+      ? [label('upper', [at.left, HEIGHT + RADIUS], 'end', blocks?.fixed)]
+      : []),
+    label('lower', [at.left, -RADIUS], 'end', blocks?.moving),
+    label('dead-end', at.tied, 'end'),
+    ...free,
+  ];
 }
 
 const frame = (left: number, right: number, bottom: number, top: number): Shape => ({

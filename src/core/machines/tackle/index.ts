@@ -4,7 +4,7 @@ import { fields, pulleyBlock, slots } from './fields.ts';
 import { limits } from './limits.ts';
 import { makeTackle } from './make.ts';
 import { mistakes } from './mistakes.ts';
-import { cautions, differences, drawing, reset, steps } from './paper.ts';
+import { between, cautions, differences, drawing, reading, reset, steps } from './paper.ts';
 import type { Tackle } from './station.ts';
 import { balanceTackle, idealAdvantage } from './tackle.ts';
 
@@ -20,6 +20,8 @@ export const tackle: Machine<Tackle> = {
   limits,
   mistakes,
   steps,
+  reading,
+  between,
   reset,
   cautions,
   equipment,

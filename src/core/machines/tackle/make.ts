@@ -55,6 +55,10 @@ export function makeTackle(preparation: Preparation): Made<Tackle> {
       parts,
       fallLeaves,
       sheaves,
+      blocks: {
+        ...(fixed === undefined ? {} : { fixed: fixed.mark }),
+        ...(moving === undefined ? {} : { moving: moving.mark }),
+      },
       guides: guides.length as Tackle['guides'],
       pull,
     },

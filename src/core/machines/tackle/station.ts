@@ -26,6 +26,8 @@ export interface Tackle extends Station {
   };
   readonly parts: number;
   readonly fallLeaves: Block;
+  /** What the blocks are marked with, where the kit has them. */
+  readonly blocks?: { readonly fixed?: string; readonly moving?: string };
   /** Sheaves that the blocks have, whether the line uses them or not. */
   readonly sheaves: { readonly fixed: number; readonly moving: number };
   readonly guides: 0 | 1 | 2;
@@ -69,3 +71,10 @@ export function blocksAlongTheLine(parts: number, fallLeaves: Block): readonly B
   const sheaves = fallLeaves === 'fixed block' ? parts : parts - 1;
   return Array.from({ length: sheaves }, (_, n) => ((sheaves - 1 - n) % 2 === 0 ? fallLeaves : other));
 }
+
+/**
+ * Where the line is tied: with an even number of parts above, at the frame beside the fixed block; with
+ * an odd number below, at the moving block.
+ */
+export const deadEnd = ({ parts }: Pick<Tackle, 'parts'>): Block =>
+  parts % 2 === 0 ? 'fixed block' : 'moving block';

@@ -4,7 +4,7 @@ import { fields, slots, windlassPart } from './fields.ts';
 import { limits } from './limits.ts';
 import { makeWindlass } from './make.ts';
 import { mistakes } from './mistakes.ts';
-import { cautions, differences, drawing, reset, steps } from './paper.ts';
+import { between, cautions, differences, drawing, reading, reset, steps } from './paper.ts';
 import type { Windlass } from './station.ts';
 import { balanceWindlass, idealAdvantage } from './windlass.ts';
 
@@ -20,6 +20,8 @@ export const windlass: Machine<Windlass> = {
   limits,
   mistakes,
   steps,
+  reading,
+  between,
   reset,
   cautions,
   equipment,

@@ -55,7 +55,17 @@ export function makeWindlass(preparation: Preparation): Made<Windlass> {
       turnedBy,
       pull: (choiceIn(preparation.fields, 'pull') as PullDirection | undefined) ?? 'down',
       layers: countIn(preparation.fields, 'layers wound') ?? 0,
+      lines: marksOf(preparation),
     },
+  };
+}
+
+/** How the lines are told apart on the table. */
+function marksOf({ parts }: Preparation): NonNullable<Windlass['lines']> {
+  const { 'axle line': axle, 'wheel line': wheel } = parts;
+  return {
+    ...(axle === undefined ? {} : { axle: axle.mark }),
+    ...(wheel === undefined ? {} : { wheel: wheel.mark }),
   };
 }
 

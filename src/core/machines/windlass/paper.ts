@@ -2,23 +2,49 @@ import type { Drawing, Point, Shape } from '../../description/drawing.ts';
 import type { Caution, Step } from '../../description/step.ts';
 import type { Facts } from '../../diagnostics/diagnostic.ts';
 import { lengthFact, massFact, ratioFact } from '../../diagnostics/facts.ts';
+import {
+  loadCreepsBack,
+  readAtPeak,
+  readAtRest,
+  readInPassing,
+  readingOfHungLoad,
+} from '../../parts/hung-load-paper.ts';
+import type { WayOfReading } from '../../statics/balance.ts';
 import type { At } from '../../uncertainty/propagate.ts';
 import type { Windlass } from './station.ts';
 import { arms, directionOf } from './windlass.ts';
 
-/** How the station is set up, one action a step. */
-export function steps(windlass: Windlass): readonly Step[] {
-  const step = (name: string, facts: Facts = {}): Step => ({ key: `windlass.step.${name}`, facts });
-  const { layers, turnedBy, pull } = windlass;
+const step = (name: string, facts: Facts = {}): Step => ({ key: `windlass.step.${name}`, facts });
+/** A line by its mark where it has one, as the line that it is here. */
+const lineStep = (name: string, mark: string | undefined): Step =>
+  mark === undefined ? step(name) : step(`${name}-named`, { mark });
+
+/**
+ * How the station is set up, one action a step: the load down, the axle line unwound but for a turn, the
+ * wheel line wound full, so that the one winds up what the other gives off.
+ */
+export function steps({ layers, turnedBy, pull, lines }: Windlass): readonly Step[] {
   return [
+    lineStep('tie-axle', lines?.axle),
+    ...(layers === 0 ? [step('wind-once')] : [step('wind-layers', { layers }), step('wind-on-top')]),
+    ...(turnedBy === 'crank' ? [] : [lineStep('tie-wheel', lines?.wheel), step('wind-wheel')]),
     step('load'),
-    ...(layers === 0 ? [step('one-layer')] : [step('wind-layers', { layers })]),
-    ...(turnedBy === 'crank'
-      ? [step('hook-crank'), step('square')]
-      : [step('wind-wheel'), step('hook-wheel')]),
+    step(turnedBy === 'crank' ? 'hook-crank' : 'hook-wheel'),
+    step('side-by-side'),
     step(`pull-${pull}`),
   ];
 }
+
+/** By the wheel the pull is the same all round; by the crank it is read in one place. */
+export function reading({ turnedBy }: Windlass, way: WayOfReading): readonly Step[] {
+  if (turnedBy === 'wheel') return readingOfHungLoad[way];
+  if (way === 'held') return [step('hold-square'), readAtRest];
+  if (way === 'start') return [step('set-square'), ...readAtPeak];
+  return readInPassing(step('read-square'), loadCreepsBack, way);
+}
+
+/** Another load, or the line wound otherwise: the load comes down first. */
+export const between = (): readonly Step[] => [{ key: 'windlass.reset.load', facts: {} }];
 
 /** The load comes down before the scale comes off, so that nothing runs away. */
 export const reset = (windlass: Windlass): readonly Step[] => [
@@ -85,9 +111,11 @@ export function drawing(windlass: Windlass, at: At): Drawing {
           [-a, 0],
           [-a, low],
         ],
+        key: 'windlass.drawing.axle-line',
       },
+      beside([-a, 0.85 * low], [-1, 0], 'axle-line', reach),
       { shape: 'load', hook: [-a, low], label: 'load' },
-      ...(turnedBy === 'crank' ? [] : [{ shape: 'line', path: [rim, hook] } as const]),
+      ...(turnedBy === 'crank' ? [] : wheelLine(rim, hook, square, reach)),
       {
         shape: 'effort',
         from: hook,
@@ -98,6 +126,28 @@ export function drawing(windlass: Windlass, at: At): Drawing {
       { shape: 'measure', from: [0, 0], to: [-a, 0], offset: 1, metres: a },
       { shape: 'measure', from: [0, 0], to: rim, offset: 2, metres: c },
     ],
+  };
+}
+
+/** Dashed, so that nobody takes one line for the other. */
+function wheelLine(rim: Point, hook: Point, square: number, reach: number): readonly Shape[] {
+  const middle: Point = [(rim[0] + hook[0]) / 2, (rim[1] + hook[1]) / 2];
+  return [
+    { shape: 'line', path: [rim, hook], dashed: true, key: 'windlass.drawing.wheel-line' },
+    beside(middle, [Math.cos(square), Math.sin(square)], 'wheel-line', reach),
+  ];
+}
+
+/** The name of a line on the side of it that is free. */
+function beside([x, y]: Point, [dx, dy]: Point, name: string, reach: number): Shape {
+  const anchor = Math.abs(dx) < 0.4 ? {} : ({ anchor: dx < 0 ? 'end' : 'start' } as const);
+  const off = 0.12 * reach;
+  return {
+    shape: 'label',
+    at: [x + off * dx, y + off * dy],
+    key: `windlass.label.${name}`,
+    facts: {},
+    ...anchor,
   };
 }
 

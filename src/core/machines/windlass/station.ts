@@ -23,6 +23,8 @@ export interface Windlass extends Station {
   };
   readonly turnedBy: 'wheel' | 'crank';
   readonly pull: PullDirection;
+  /** What the lines are marked with, where the kit has them. */
+  readonly lines?: { readonly axle?: string; readonly wheel?: string };
   /** Full layers of line on the axle below the one that carries the load. */
   readonly layers: number;
 }
