@@ -11,7 +11,8 @@ import { rekeyTable } from '../../core/calibration/rekey-table.ts';
 import { machines } from '../../core/machines/list.ts';
 import { hasSentence } from '../sentences/sentence.ts';
 import { goodRangeOf, rangeText } from '../text/prediction-text.ts';
-import { carriedPage, linesOf } from './carried-page.ts';
+import { linesOf } from './carried-lines.ts';
+import { carriedPage } from './carried-page.ts';
 
 const job = paperJob(demoPrepared());
 const [page] = carriedPage.build(job);
@@ -87,6 +88,16 @@ test('a number that some row would call good has a sign, and no other number has
   }
   expect(signed).toBeGreaterThan(2);
   expect(words.join(' ')).toContain('† Good if the range of today holds it.');
+});
+
+test('a table that follows its typed arrival reading has no room for another range', () => {
+  const arrived = demoPrepared((text, file) => (file === 'visit' ? `${text}arrival: { L2: 4.1 N }\n` : text));
+  const [typed] = carriedPage.build(paperJob(arrived));
+  const lines = typed === undefined ? [] : wordsOf(typed);
+  expect(lines.find((line) => line.startsWith('Good: L1'))?.replaceAll('\u00a0', ' ')).toBe(
+    'Good: L1 1.9 to 2.4 N;  L2 4.0 to 4.7 N;  L3 1.3 to 1.6 N',
+  );
+  expect(lines.filter((line) => line === 'Today')).toHaveLength(4);
 });
 
 test('the rule for any other number comes before the tables, so that no page can end without it', () => {

@@ -1,9 +1,7 @@
 import { arrivalCheckOf } from '../../core/calibration/arrival-check.ts';
 import { movesTheKey, type RekeyRow, rekeyTable } from '../../core/calibration/rekey-table.ts';
-import type { Graduations } from '../../core/instruments/graduations.ts';
 import type { PreparedTable } from '../../core/prepare.ts';
 import { decimalText } from '../../core/quantities/print-quantity.ts';
-import { type TellingFigure, tellingFigures } from '../../core/readings/telling-figure.ts';
 import type { Predicted } from '../../core/setups/difference.ts';
 import { trimmed } from '../printing/quantity-text.ts';
 import { stepDecimals } from '../printing/reading-text.ts';
@@ -13,16 +11,10 @@ import { capital } from '../text/key-table.ts';
 import { goodRangeOf, outcomeShort } from '../text/prediction-text.ts';
 import { causeName } from '../text/review-table.ts';
 import type { Block, Cell } from './block.ts';
+import { type CarriedLine, isGoodInARow, linesOf } from './carried-lines.ts';
 import type { SheetKind } from './paper-job.ts';
 import type { Say } from './say.ts';
 import { notPreparedBlocks, sheetForAdults } from './visit-sheet.ts';
-
-/** More lines a table than this nobody reads while walking. */
-const LINES_A_TABLE = 4;
-/** Causes rarer than this take the room of likelier ones: common practice, no source. */
-const WORTH_CARRYING = 0.008;
-/** More causes of one figure than this can't be told to a group. */
-const CAUSES_A_FIGURE = 2;
 
 /** More printed ranges than this do not stand side by side beside the name of their table. */
 const SETUPS_A_LINE = 4;
@@ -60,13 +52,14 @@ export const carriedPage: SheetKind = {
 interface CarriedTable {
   readonly table: PreparedTable;
   readonly lines: readonly CarriedLine[];
-  /** The rows that one may ring for it; none where its key stays as printed. */
+  /** The rows that one may ring for it; none where its key stays as printed, or follows its reading already. */
   readonly rows: readonly RekeyRow[];
 }
 
 function carriedTable(table: PreparedTable): CarriedTable {
   const { setups } = table;
-  const arrival = arrivalCheckOf(setups);
+  const isFollowed = setups.some(({ prediction }) => prediction.rekeyedBy !== null);
+  const arrival = isFollowed ? null : arrivalCheckOf(setups);
   const rekeyed = arrival === null ? null : rekeyTable(setups, arrival);
   const rows = rekeyed !== null && movesTheKey(rekeyed, setups) ? rekeyed.rows : [];
   return { table, lines: linesOf(table), rows };
@@ -92,7 +85,8 @@ function tableBlock({ table, lines, rows }: CarriedTable, language: Language, sa
     blocks: [
       {
         block: 'columns',
-        shares: isMoved ? [4.4, 15.6] : [9, 11],
+        // Four ranges side by side want the room that three leave to the name.
+        shares: !isMoved ? [9, 11] : table.setups.length < SETUPS_A_LINE ? [7, 13] : [4.4, 15.6],
         columns: [
           [{ block: 'heading', level: 2, text: headingOf(table, say) }],
           isMoved
@@ -111,7 +105,7 @@ function tableBlock({ table, lines, rows }: CarriedTable, language: Language, sa
               causesText(line.codes, language, say),
               whatToSay(line.codes, say, language),
             ]),
-            widths: [3.1, 4.2, 2.9],
+            widths: [2.9, 4.3, 3],
             size: 'small',
           },
     ],
@@ -159,56 +153,6 @@ function goodAndToday(
       rowHeight: ROOM_TO_WRITE,
       size: 'small',
     };
-  });
-}
-
-/** One cause, or two that look alike, with its figure at each setup of the table. */
-export interface CarriedLine {
-  readonly codes: readonly string[];
-  readonly rate: number;
-  readonly figures: readonly CarriedFigure[];
-}
-
-interface CarriedFigure {
-  readonly setup: string;
-  readonly figure: TellingFigure;
-  /** Marks of what is read at that setup. */
-  readonly own: Graduations | null;
-}
-
-/** The likeliest lines of a table; the same cause at several setups is one line. */
-export function linesOf(table: PreparedTable): readonly CarriedLine[] {
-  const lines = new Map<string, CarriedLine>();
-  for (const { setup, prediction } of table.setups)
-    for (const figure of tellingFigures(setup, prediction)) {
-      if (figure.rate < WORTH_CARRYING) continue;
-      const codes = figure.codes.slice(0, CAUSES_A_FIGURE);
-      const key = [codes.join(' '), figure.number === null].join(' ');
-      const known = lines.get(key);
-      lines.set(key, {
-        codes,
-        rate: Math.max(known?.rate ?? 0, figure.rate),
-        figures: [...(known?.figures ?? []), { setup: setup.mark, figure, own: prediction.graduations }],
-      });
-    }
-  return [...lines.values()]
-    .sort((a, b) => b.rate * b.figures.length - a.rate * a.figures.length)
-    .slice(0, LINES_A_TABLE);
-}
-
-/**
- * Whether a row that may be ringed calls that number good. The line is kept all the same, with a sign: with
- * most rows it does give its cause away, and whoever has filled in the range of today sees which holds.
- */
-function isGoodInARow(rows: readonly RekeyRow[], { setup, figure, own }: CarriedFigure): boolean {
-  const { number, marks } = figure;
-  if (number === null || own === null) return false;
-  const slack = (0.5 * marks.step) / marks.unitSi;
-  return rows.some(({ good }) => {
-    const range = good.find((each) => each.setup === setup)?.good ?? null;
-    return (
-      range !== null && number > range.from / own.unitSi - slack && number < range.to / own.unitSi + slack
-    );
   });
 }
 

@@ -25,7 +25,7 @@ export const guide = {
   'guide.print.guide.for': 'You, tonight.',
   'guide.print.hazards.for': 'Whoever is in charge of the room, on the day. It is signed there.',
   'guide.print.arrival.for': 'You, before the groups come: one reading a table.',
-  'guide.print.rekey.for': 'You, with the "{arrival}": the row of your reading is the key of the day.',
+  'guide.print.rekey.for': 'Every adult at a table. After the "{arrival}" ring its rows on each copy.',
   'guide.print.key.for': 'Every adult at a table. Keep it from pupils.',
   'guide.print.carried.for': 'Whoever walks from table to table.',
   'guide.print.chart-1.for':

@@ -9,7 +9,7 @@ export const arrivals = {
   'arrival.outside.zero-angle': 'Pon el indicador de {scale} en 0 en su ángulo.',
   'arrival.outside.check': 'Compara agujeros, carga y piezas con la tarjeta.',
   'arrival.outside.again': 'Toma la lectura otra vez.',
-  'arrival.outside.row': 'Rodea mejor la fila de la nueva lectura.',
+  'arrival.outside.row': 'Rodea ahora la fila de la nueva lectura.',
   'arrival.outside.close': 'Cierra la mesa por debajo de {from} o por encima de {to}.',
   'arrival.followed': 'Sigue la lectura de llegada del montaje {setup}: {reading}.',
 } as const;

@@ -25,7 +25,7 @@ export const guide = {
   'guide.print.guide.for': 'Tú, esta noche.',
   'guide.print.hazards.for': 'Quien está a cargo de la sala, el mismo día. Se firma ahí.',
   'guide.print.arrival.for': 'Tú, antes de que vengan los grupos: una lectura por mesa.',
-  'guide.print.rekey.for': 'Tú, con la "{arrival}": la fila de tu lectura es la clave del día.',
+  'guide.print.rekey.for': 'Cada persona adulta en una mesa. Tras la "{arrival}" rodea sus filas en cada copia.',
   'guide.print.key.for': 'Cada adulto de una mesa. Que no la vea el alumnado.',
   'guide.print.carried.for': 'Quien va de mesa en mesa.',
   'guide.print.chart-1.for':

@@ -60,7 +60,7 @@ function printOrder(job: PaperJob, say: Say): readonly (readonly Cell[])[] {
     ['guide.title', one, 'guide'],
     ['guide.hazard', one, 'hazards'],
     ['sheet.arrival', one, 'arrival'],
-    ['sheet.rekey', one, 'rekey'],
+    ['sheet.rekey', anAdult, 'rekey'],
     ['key.title', anAdult, 'key'],
     ['sheet.carried', anAdult, 'carried'],
     ['sheet.slips', one, 'slips'],
