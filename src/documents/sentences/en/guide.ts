@@ -35,9 +35,9 @@ export const guide = {
   'guide.print.slips.for': 'Only if a part is missing: find its slip.',
   'guide.print.laminated':
     'Cards, signs, labels, scale tags and the "{list}" are laminated and lie in the kit. They need no printing.',
-  'guide.own': 'No box holds these, bring them:',
-  'guide.own.trays': 'a tray or a sand box for the load of table {tables};',
-  'guide.own.glasses': 'safety glasses for table {tables}.',
+  'guide.own': 'No box holds these, bring them: {things}.',
+  'guide.own.trays': 'a tray or a sand box for the load of table {tables}',
+  'guide.own.glasses': 'safety glasses for table {tables}',
   'guide.day': 'On the day: build in this order',
   'guide.day.why': 'Raised loads first, while the room is empty. {last}(Common practice, no source.)',
   'guide.day.last-cords': 'Cords last, and only into the hand of an adult. ',
@@ -57,8 +57,6 @@ export const guide = {
   'guide.day.arrival': 'Take the arrival reading of each table and write it on the arrival check.',
   'guide.day.ring': 'Draw a ring round its row on the key that re-keys itself.',
   'guide.day.start': 'Put each table back to its start: three ticks on its card.',
-  'guide.day.roles': 'Give each group a chart and four roles: pull, read, write, check.',
-  'guide.day.end': 'At the signal, each group puts its table back and moves on.',
   'guide.plan': 'The period, minute by minute',
   'guide.plan.about':
     'The visit says {period} minutes. The shares are common practice, no source: a tenth to start, a tenth to pack, a fifth to talk, and no table under {least} minutes where that can be.',
@@ -74,11 +72,13 @@ export const guide = {
   'guide.plan.pack': 'Packing',
   'guide.plan.talk': 'Talk',
   'guide.plan.arrival.does': 'Tables stand. One reading a table, a ring round its row on the "{sheet}".',
-  'guide.plan.start.does': 'Cautions, roles, charts. Each group goes to its first table.',
+  'guide.plan.start.does':
+    'Cautions; a chart and four roles a group: pull, read, write, check. Each group goes to its first table.',
   'guide.plan.rounds.does': 'Rounds: {rounds}. Minutes each: {minutes}, the walk included.',
   'guide.plan.begin': 'Begin with group and table: {places}.',
   'guide.plan.place': '{group} {table}',
-  'guide.plan.next': 'At the signal all move one table on; after {last} comes {first}.',
+  'guide.plan.next':
+    'At the signal each group puts its table back, then all move one table on; after {last} comes {first}.',
   'guide.plan.shared': 'Where two groups share a table, they take turns.',
   'guide.plan.pack.does': 'Each group puts its last table back, you tick the "{sheet}".',
   'guide.plan.talk.does': 'See "{heading}".',
@@ -123,7 +123,7 @@ export const guide = {
     'Rubbing helps to hold, a little or a lot. At {setup} every pull in {range} is a good answer.',
   'guide.ask.upside-down': 'Why is the scale upside down?',
   'guide.answer.upside-down':
-    'The pull goes down. Turned over, "{scale}" shows {shift} less than the pull, since its own hook and rod now push on it. Add that to what it shows, and you have the pull. The key knows that.',
+    'The pull goes down. Turned over, "{scale}" shows {shift} less than the pull, since its own hook and rod now push on it. Add that to what it shows, and you have the pull.',
   'guide.ask.easier': 'Which one is easier? We do not agree.',
   'guide.answer.easier':
     'Write what most hands say. By its measures the easiest is {setups}. Do not look for a number here.',
@@ -199,7 +199,7 @@ export const guide = {
   'guide.six.compound.pays': 'Ways multiply, and so do losses.',
   'guide.six.compound.lives': 'Bicycle, scissors, crane, wheelbarrow on a ramp.',
   'guide.six.besides':
-    'The last rows are not among the six: they are on a table because the world seldom has one machine alone.',
+    'What stands below the screw is not among the six: it is on a table because the world seldom has one machine alone.',
   'guide.talk': 'The talk at the end',
   'guide.talk.about': "Ask for the class's own numbers first. The answers below are what this kit gives.",
   'guide.talk.saves-work': 'Does it save work?',
@@ -234,7 +234,7 @@ export const guide = {
   'guide.work.raised': 'Other parts get (J)',
   'guide.work.rubbing': 'Left over: rubbing (J)',
   'guide.work.note':
-    'Pull times way, load times rise: force in newtons, way in metres, as on the charts of level 3. The pull is what the scale shows, with its own shift added where it hangs upside down with its zero set hook down. What is left over is what all give less what all get. What other parts give and get is their weight times their own way down or up. Where it is less than half a mark of the scale makes, it is put in brackets: the scale can not tell it from 0. Cords that are stretched count as other parts.',
+    'Pull times way, load times rise: force in newtons, way in metres, as on the charts of level 3. The pull is what the scale shows, with its own shift added where it hangs otherwise than when its zero was set. What is left over is what all give less what all get. What other parts give and get is their weight times their own way down or up. Where it is less than half a mark of the scale makes, it is put in brackets: the scale can not tell it from 0. Cords that are stretched count as other parts.',
   'guide.needs': 'Pupils who need it otherwise',
   'guide.needs.sight':
     'Low vision: enlarge the card on a copier; a phone camera shows the pointer large. Let them pull and feel which is easier.',

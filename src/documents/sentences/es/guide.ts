@@ -35,9 +35,9 @@ export const guide = {
   'guide.print.slips.for': 'Solo si falta una pieza: busca su hoja.',
   'guide.print.laminated':
     'Tarjetas, carteles, etiquetas de piezas y dinamómetros y la "{list}" están plastificados dentro del kit. No hay que imprimirlos.',
-  'guide.own': 'No están en ninguna caja, tráelas:',
-  'guide.own.trays': 'una bandeja o una caja de arena para la carga de la mesa {tables};',
-  'guide.own.glasses': 'gafas de seguridad para la mesa {tables}.',
+  'guide.own': 'No están en ninguna caja, tráelas: {things}.',
+  'guide.own.trays': 'una bandeja o una caja de arena para la carga de la mesa {tables}',
+  'guide.own.glasses': 'gafas de seguridad para la mesa {tables}',
   'guide.day': 'El día de la visita: monta en este orden',
   'guide.day.why': 'Primero las cargas elevadas, con la sala vacía. {last}(Práctica común, sin fuente.)',
   'guide.day.last-cords': 'Al final las gomas, y solo en manos de un adulto. ',
@@ -58,8 +58,6 @@ export const guide = {
   'guide.day.arrival': 'Toma la lectura de llegada de cada mesa y escríbela en la comprobación de llegada.',
   'guide.day.ring': 'Rodea su fila en la clave que se ajusta sola.',
   'guide.day.start': 'Deja cada mesa como al principio: tres marcas en su tarjeta.',
-  'guide.day.roles': 'Da a cada grupo una tabla de datos y cuatro tareas: tirar, leer, escribir, comprobar.',
-  'guide.day.end': 'A la señal, cada grupo deja su mesa como al principio y cambia de mesa.',
   'guide.plan': 'La clase, minuto a minuto',
   'guide.plan.about':
     'La visita dice {period} minutos. El reparto es práctica común, sin fuente: un décimo para empezar, un décimo para recoger, un quinto para conversar, y ninguna mesa con menos de {least} minutos si se puede.',
@@ -76,11 +74,13 @@ export const guide = {
   'guide.plan.talk': 'Conversación',
   'guide.plan.arrival.does':
     'Las mesas están montadas. Una lectura por mesa, y su fila rodeada en la "{sheet}".',
-  'guide.plan.start.does': 'Precauciones, tareas, tablas de datos. Cada grupo va a su primera mesa.',
+  'guide.plan.start.does':
+    'Precauciones; una tabla de datos y cuatro tareas por grupo: tirar, leer, escribir, comprobar. Cada grupo va a su primera mesa.',
   'guide.plan.rounds.does': 'Rondas: {rounds}. Minutos cada una: {minutes}, con el cambio de mesa.',
   'guide.plan.begin': 'Se empieza con grupo y mesa: {places}.',
   'guide.plan.place': '{group} {table}',
-  'guide.plan.next': 'A la señal, todos pasan a la mesa siguiente; tras la {last} viene la {first}.',
+  'guide.plan.next':
+    'A la señal, cada grupo deja su mesa como al principio y todos pasan a la mesa siguiente; tras la {last} viene la {first}.',
   'guide.plan.shared': 'Donde dos grupos comparten mesa, se turnan.',
   'guide.plan.pack.does': 'Cada grupo deja su última mesa como al principio, y tú marcas la "{sheet}".',
   'guide.plan.talk.does': 'Mira "{heading}".',
@@ -99,9 +99,9 @@ export const guide = {
   'guide.tables.times':
     'Cuántas veces ayuda es la carga entre el esfuerzo, los dos como están impresos aquí: con un lápiz sale lo mismo. La carga en newtons es su masa en kilogramos por {gravity}. Lo que dice el libro está en la columna "{column}" de la "{key}"; la carga entre eso da sus "veces". Cuánto recorren la mano y la carga, compruébalo con una regla.',
   'guide.sum.add':
-    'suma el desvío propio del dinamómetro, {shift} {unit}, a los {shown} {unit} que marca: {pull} {unit}; {over}',
+    'suma la diferencia propia del dinamómetro, {shift} {unit}, a los {shown} {unit} que marca: {pull} {unit}; {over}',
   'guide.sum.take':
-    'resta el desvío propio del dinamómetro, {shift} {unit}, de los {shown} {unit} que marca: {pull} {unit}; {over}',
+    'resta la diferencia propia del dinamómetro, {shift} {unit}, de los {shown} {unit} que marca: {pull} {unit}; {over}',
   'guide.sum.over': 'la carga, {load} {unit}, entre el esfuerzo, {pull} {unit}, son {actual} veces.',
   'guide.sum.push': 'según las medidas, un empuje de {push} N da {side} N en las caras, {actual} veces.',
   'guide.geometry.windlass':
@@ -111,7 +111,7 @@ export const guide = {
   'guide.shows.words': '{one} frente a {other}: {shows}.',
   'guide.shows.pair': '{one} frente a {other}.',
   'guide.shows.figures': 'Se esperan {one} y {two}.',
-  'guide.shows.pulls': 'Con el desvío propio del dinamómetro, los esfuerzos son {one} y {two}.',
+  'guide.shows.pulls': 'Con la diferencia propia del dinamómetro, los esfuerzos son {one} y {two}.',
   'guide.ask': 'Preguntarán',
   'guide.answer': 'Puedes decir',
   'guide.ask.book': '¿Por qué no sale el número del libro?',
@@ -127,7 +127,7 @@ export const guide = {
     'El rozamiento ayuda a sostener, poco o mucho. En {setup} es buena respuesta todo esfuerzo de {range}.',
   'guide.ask.upside-down': '¿Por qué está invertido el dinamómetro?',
   'guide.answer.upside-down':
-    'El esfuerzo va hacia abajo. Invertido, "{scale}" marca {shift} menos que el esfuerzo, porque ahora su propio gancho y su varilla lo empujan. Súmalo a lo que marca y tienes el esfuerzo. La clave ya lo sabe.',
+    'El esfuerzo va hacia abajo. Invertido, "{scale}" marca {shift} menos que el esfuerzo, porque ahora su propio gancho y su varilla lo empujan. Súmalo a lo que marca y tienes el esfuerzo.',
   'guide.ask.easier': '¿Cuál es más fácil? No estamos de acuerdo.',
   'guide.answer.easier':
     'Escribe lo que dice la mayoría de las manos. Por sus medidas, lo más fácil es {setups}. No busques aquí un número.',
@@ -205,7 +205,7 @@ export const guide = {
   'guide.six.compound.pays': 'Los caminos se multiplican, y las pérdidas también.',
   'guide.six.compound.lives': 'Bicicleta, tijeras, grúa, carretilla en una rampa.',
   'guide.six.besides':
-    'Las últimas filas no están entre las seis: tienen mesa porque en el mundo rara vez hay una máquina sola.',
+    'Lo que está debajo del tornillo no es de las seis: tiene mesa porque en el mundo rara vez hay una máquina sola.',
   'guide.talk': 'La conversación del final',
   'guide.talk.about':
     'Pide primero los números de la propia clase. Las respuestas de abajo son lo que da este kit.',
@@ -241,7 +241,7 @@ export const guide = {
   'guide.work.raised': 'Reciben otras piezas (J)',
   'guide.work.rubbing': 'Sobra: rozamiento (J)',
   'guide.work.note':
-    'Esfuerzo por camino, carga por subida: la fuerza en newtons, el camino en metros, como en las tablas del nivel 3. El esfuerzo es lo que marca el dinamómetro, más su propio desvío si cuelga invertido con el cero puesto con el gancho abajo. Lo que sobra es lo que todos dan menos lo que todos reciben. Lo que dan y reciben otras piezas es su peso por lo que bajan o suben. Si es menos de lo que da media división del dinamómetro, va entre paréntesis: no se distingue de 0. Las gomas estiradas cuentan como otras piezas.',
+    'Esfuerzo por camino, carga por subida: la fuerza en newtons, el camino en metros, como en las tablas del nivel 3. El esfuerzo es lo que marca el dinamómetro, más su propia diferencia si no cuelga como cuando se puso el cero. Lo que sobra es lo que todos dan menos lo que todos reciben. Lo que dan y reciben otras piezas es su peso por lo que bajan o suben. Si es menos de lo que da media división del dinamómetro, va entre paréntesis: no se distingue de 0. Las gomas estiradas cuentan como otras piezas.',
   'guide.needs': 'Alumnos que lo necesitan de otro modo',
   'guide.needs.sight':
     'Baja visión: amplía la tarjeta en una copiadora; la cámara de un teléfono muestra grande el indicador. Deja que tiren y sientan cuál es más fácil.',

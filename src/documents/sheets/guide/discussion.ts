@@ -4,7 +4,7 @@ import { sentence } from '../../sentences/sentence.ts';
 import type { Block } from '../block.ts';
 import type { Say } from '../say.ts';
 import { bestHelp, geometryText, sumText } from './easier.ts';
-import { expectedOf, expectedWithUnit, raised, setupsWithTable, timesText } from './figures.ts';
+import { expectedOf, expectedWithUnit, plainFirst, raised, setupsWithTable, timesText } from './figures.ts';
 import { type Accounted, type Accounts, accountsOf, accountTable, productText } from './work-of-setups.ts';
 
 /** Questions for the end of the period, each with a model answer in this kit's numbers. */
@@ -48,7 +48,9 @@ function answers(
       ? []
       : [{ question: say(`guide.talk.${name}`), answer: say(`guide.talk.${name}.answer`, facts) }];
   // What can't be told from a graduation is no answer for a class.
-  const lossy = rows.filter(({ isTold }) => isTold).sort((a, b) => share(b) - share(a))[0];
+  const lossy = rows
+    .filter(({ isTold }) => isTold)
+    .sort((a, b) => plainFirst(a.setup, b.setup) || share(b) - share(a))[0];
   const best = bestHelp(
     setupsWithTable(tables).map(({ setup }) => setup),
     language,

@@ -1,7 +1,7 @@
 import type { SetupSheet } from '../../pages/sheet.ts';
 import type { Language } from '../../sentences/language.ts';
 import type { Say } from '../say.ts';
-import { definedOr, raised, timesText } from './figures.ts';
+import { definedOr, plainFirst, raised, timesText } from './figures.ts';
 import { type PencilTimes, pencilTimes, threeDigits } from './pencil.ts';
 
 /** The setup that helps most, by what a class reads there. */
@@ -22,7 +22,7 @@ export function bestHelp(setups: readonly SetupSheet[], language: Language): Bes
       const travel = definedOr(setup.prediction.velocityRatio);
       return times === null || ideal === null || travel === null ? [] : [{ setup, times, ideal, travel }];
     })
-    .sort((a, b) => b.times.actual.value - a.times.actual.value);
+    .sort((a, b) => plainFirst(a.setup, b.setup) || b.times.actual.value - a.times.actual.value);
   return best ?? null;
 }
 

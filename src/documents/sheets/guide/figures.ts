@@ -38,6 +38,10 @@ export const setupsWithTable = (
 ): readonly { readonly table: TableSheet; readonly setup: SetupSheet }[] =>
   tables.flatMap((table) => table.setups.map((setup) => ({ table, setup })));
 
+/** What is nothing to talk about comes last: a setup with findings, where a number says less. */
+export const plainFirst = (a: SetupSheet, b: SetupSheet): number =>
+  Number(a.prediction.diagnostics.length > 0) - Number(b.prediction.diagnostics.length > 0);
+
 /** Setups that are pulled and read as one number, moving up. */
 export const raised = (setups: readonly SetupSheet[]): readonly SetupSheet[] =>
   setups.filter(

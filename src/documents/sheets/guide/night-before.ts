@@ -110,12 +110,7 @@ function ownThings(job: PaperJob, say: Say): readonly Block[] {
     ...(trays.length === 0 ? [] : [say('guide.own.trays', { tables: trays })]),
     ...(glasses.length === 0 ? [] : [say('guide.own.glasses', { tables: glasses })]),
   ];
-  return items.length === 0
-    ? []
-    : [
-        { block: 'text', text: say('guide.own'), tone: 'strong' },
-        { block: 'list', items },
-      ];
+  return items.length === 0 ? [] : [{ block: 'text', text: say('guide.own', { things: items }) }];
 }
 
 /** On the day: raised loads while the room is empty, cords and mallets last, in an adult's hand. */
@@ -153,7 +148,7 @@ export function setUpOrder(job: PaperJob, say: Say): readonly Block[] {
     },
     {
       block: 'steps',
-      items: ['arrival', 'ring', 'start', 'roles', 'end'].map((step) => say(`guide.day.${step}`)),
+      items: ['arrival', 'ring', 'start'].map((step) => say(`guide.day.${step}`)),
     },
   ];
 }

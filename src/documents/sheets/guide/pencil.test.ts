@@ -1,5 +1,8 @@
+import { readFileSync } from 'node:fs';
+import { join } from 'node:path';
 import { expect, test } from 'vitest';
 import { demoPrepared, paperJob, rowsOf, wordsOf } from '../../../../test/documents/demo-prepared.ts';
+import { prepare } from '../../../core/prepare.ts';
 import { expectedText } from '../../text/prediction-text.ts';
 import { teachersGuide } from '../teachers-guide.ts';
 import { pencilPull, pencilTimes } from './pencil.ts';
@@ -24,7 +27,7 @@ const SUMS = {
   },
   es: {
     over: /la carga, ([\d,]+) N, entre el esfuerzo, ([\d,]+) N, son ([\d,]+) veces\./g,
-    add: /suma el desvío propio del dinamómetro, ([\d,]+) N, a los ([\d,]+) N que marca: ([\d,]+) N; la carga, [\d,]+ N, entre el esfuerzo, ([\d,]+) N/g,
+    add: /suma la diferencia propia del dinamómetro, ([\d,]+) N, a los ([\d,]+) N que marca: ([\d,]+) N; la carga, [\d,]+ N, entre el esfuerzo, ([\d,]+) N/g,
     arms: /([\d,]+) mm entre ([\d,]+) mm son (\d+(?:,\d+)?)/g,
     push: null,
   },
@@ -136,4 +139,27 @@ test('a reading that was zeroed as it hangs has no shift to add', () => {
     shift: null,
     pull: { text: '2.2' },
   });
+});
+
+test('scales in ounces and grams are reckoned in their own unit, and no shift is finer than their marks bear', () => {
+  const file = (name: string) => ({
+    name,
+    text: readFileSync(join('examples', 'second-kit', name), 'utf8'),
+  });
+  const ferry = prepare({
+    kit: file('ferry.kit.yaml'),
+    activity: file('ferry-day.activity.yaml'),
+    visit: file('ferry-day.visit.yaml'),
+  });
+  const text = wordsOf(guideOf(paperJob(ferry))).join('\n');
+  const sums = [
+    ...text.matchAll(/the load, ([\d.]+) (\w+), over the pull, ([\d.]+) (\w+), is ([\d.]+) times\./g),
+  ];
+  expect(new Set(sums.map(([, , unit]) => unit))).toEqual(new Set(['oz', 'g', 'N']));
+  for (const [, load, unit, pull, same, times] of sums) {
+    expect(unit).toBe(same);
+    expect(number(times)).toBe(Number((number(load) / number(pull)).toPrecision(2)));
+  }
+  expect(text).toContain('"ounce scale" shows 1.25 oz less than the pull');
+  expect(text).toContain('add the own shift of the scale, 6.8 g, to the 100 g that it shows: 106.8 g;');
 });

@@ -44,17 +44,30 @@ export const threeDigits = (language: Language, value: number): Printed =>
 
 /** What a class has of a setup that is read as one number or as a band (its middle); `null` where it has none. */
 export function pencilPull(language: Language, setup: SetupSheet): PencilPull | null {
-  const { prediction, scale } = setup;
+  const { prediction } = setup;
   const middle = expectedOf(prediction);
   if (prediction.watched !== 'pull' || middle === null || prediction.outcome.kind !== 'reading') return null;
   const shown = printed(expectedText(language, prediction) ?? '');
-  const { unit, unitSi, step } = marksOf(prediction);
-  const less = scale === null || scale.zeroed === 'in place' ? 0 : scale.showsLess;
-  // Half a graduation, as on the key: below it nobody sees the shift.
-  const shift = Math.abs(less) < step / 2 ? null : threeDigits(language, less / unitSi);
+  const { unit, unitSi } = marksOf(prediction);
+  const shift = shiftOf(language, setup);
   const pull = shift === null ? shown : sumOf(language, shown, shift);
   const newtons = unit === 'N' ? pull : threeDigits(language, pull.value * unitSi);
   return { shown, shift, pull, unit: unitLabel(unit), unitSi, newtons };
+}
+
+/** What the scale shows less than the pull, in its own unit; `null` below half a graduation, where nobody sees it. */
+export function shiftOf(language: Language, { prediction, scale }: SetupSheet): Printed | null {
+  const { unitSi, step } = marksOf(prediction);
+  const less = scale === null || scale.zeroed === 'in place' ? 0 : scale.showsLess;
+  return Math.abs(less) < step / 2 ? null : shiftText(language, less / unitSi, step / unitSi);
+}
+
+/** Three digits as on the key, yet none finer than a hundredth of a graduation. */
+function shiftText(language: Language, less: number, step: number): Printed {
+  const { decimal } = languagePack(language);
+  const fine = threeDigits(language, less);
+  const most = Math.max(0, 2 - Math.floor(Math.log10(step) + 1e-9));
+  return decimalsOf(fine) <= most ? fine : printed(trimmed(decimalText(less, most, decimal)));
 }
 
 /** Load over pull; `null` where no load is raised or no number is read. */

@@ -36,7 +36,9 @@ test('the plan of the demo says its minutes, where groups begin and who tells of
     '35 to 40: Packing',
     '40 to 50: Talk',
   ]);
-  expect(rows[2]?.[2]).toContain('A 1, B 2, C 3, D 4, E 5 and F 6. At the signal all move one table on');
+  expect(rows[2]?.[2]).toContain(
+    'A 1, B 2, C 3, D 4, E 5 and F 6. At the signal each group puts its table back, then',
+  );
   const words = wordsOf(guide);
   expect(words).toContain(
     'Each group sees 5 of 7 tables. In the talk those who saw a table tell the others.',

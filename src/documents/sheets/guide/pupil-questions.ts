@@ -1,12 +1,14 @@
 import { isNotDefined } from '../../../core/description/not-defined.ts';
 import type { SetupSheet, TableSheet } from '../../pages/sheet.ts';
+import { unitLabel } from '../../printing/reading-text.ts';
 import type { Language } from '../../sentences/language.ts';
 import { hasSentence } from '../../sentences/sentence.ts';
 import { whyText } from '../../text/key-table.ts';
 import { goodRangeOf, marksOf, rangeText, textbookOnScale } from '../../text/prediction-text.ts';
 import type { Say } from '../say.ts';
 import { bestHelp, geometryText, sumText } from './easier.ts';
-import { expectedOf, expectedWithUnit, timesText } from './figures.ts';
+import { expectedOf, expectedWithUnit, plainFirst, timesText } from './figures.ts';
+import { shiftOf } from './pencil.ts';
 
 /** A question that pupils ask at a table, and an answer with this kit's numbers. */
 export interface Question {
@@ -25,7 +27,7 @@ export function pupilQuestions(table: TableSheet, language: Language, say: Say):
     ...ask('other-group', rangeFacts(setups, language)),
     ...ask('help', helpFacts(setups, language, say)),
     ...ask('held', heldFacts(setups, language)),
-    ...ask('upside-down', turnedFacts(setups)),
+    ...ask('upside-down', turnedFacts(setups, language)),
     ...ask('easier', easierFacts(setups)),
     ...(hasSentence(language, own)
       ? [{ asks: say(own), answer: say(`guide.answer.own.${table.machine}`) }]
@@ -58,13 +60,21 @@ function bookFacts(setups: readonly SetupSheet[], language: Language) {
 /** The setup with the widest good range: there two honest groups differ most. */
 function rangeFacts(setups: readonly SetupSheet[], language: Language) {
   const [widest] = setups
-    .flatMap(({ mark, prediction }) => {
+    .flatMap((setup) => {
+      const { mark, prediction } = setup;
       const good = goodRangeOf(prediction);
       return good === null || good.to <= 0
         ? []
-        : [{ mark, text: rangeText(language, prediction, good), width: (good.to - good.from) / good.to }];
+        : [
+            {
+              setup,
+              mark,
+              text: rangeText(language, prediction, good),
+              width: (good.to - good.from) / good.to,
+            },
+          ];
     })
-    .sort((a, b) => b.width - a.width);
+    .sort((one, other) => plainFirst(one.setup, other.setup) || other.width - one.width);
   return widest === undefined ? null : { setup: widest.mark, range: widest.text };
 }
 
@@ -90,11 +100,16 @@ function heldFacts(setups: readonly SetupSheet[], language: Language) {
     : { setup: held.mark, range: rangeText(language, held.prediction, good) };
 }
 
-/** What a scale that hangs upside down shows less, where its zero was set another way. */
-function turnedFacts(setups: readonly SetupSheet[]) {
-  for (const { scale } of setups)
-    if (scale?.hangs === 'upside down' && scale.showsLess >= scale.graduations.step / 2)
-      return { scale: scale.label, shift: { si: scale.showsLess, dimension: 'force' } as const };
+/** What a scale that hangs upside down shows less, where its zero was set another way: in its own unit. */
+function turnedFacts(setups: readonly SetupSheet[], language: Language) {
+  for (const setup of setups) {
+    const shift = shiftOf(language, setup);
+    if (setup.scale?.hangs === 'upside down' && shift !== null && shift.value > 0)
+      return {
+        scale: setup.scale.label,
+        shift: `${shift.text} ${unitLabel(marksOf(setup.prediction).unit)}`,
+      };
+  }
   return null;
 }
 
