@@ -119,9 +119,21 @@ function isRead({ setup, prediction }: PreparedSetup, packed: PreparedTable): bo
 const FITS: Readonly<Record<Fit, number>> = { exact: 2, enough: 1, 'kind-only': 0, 'other-kind': 0 };
 /** More setups kept go before a better fit, and a better fit before fewer findings. */
 const worthOf = (found: Substitution, table: ActivityTable): number =>
-  10000 * (found.setups.length - table.setups.length) +
-  1000 * FITS[found.fit ?? 'other-kind'] -
-  found.setups.reduce((sum, { prediction }) => sum + prediction.diagnostics.length, 0);
+  10000 * (found.setups.length - table.setups.length) + 1000 * fitWorth(found) - findingsOf(found);
+
+const fitWorth = ({ fit }: Substitution): number => FITS[fit ?? 'other-kind'];
+const findingsOf = ({ setups }: Substitution): number =>
+  setups.reduce((sum, { prediction }) => sum + prediction.diagnostics.length, 0);
+
+/** Why one part is named before another to stand in for the same lost one. */
+export type Preference = 'keeps-more' | 'fits-better' | 'shows-better' | 'named-first';
+
+/** What made the first of two come before the second; where nothing did, the kit names it first. */
+export function preferenceOf(first: Substitution, second: Substitution): Preference {
+  if (first.setups.length > second.setups.length) return 'keeps-more';
+  if (fitWorth(first) > fitWorth(second)) return 'fits-better';
+  return findingsOf(first) < findingsOf(second) ? 'shows-better' : 'named-first';
+}
 
 const emptyVisit = (kit: Kit, activity: Activity): Visit => ({
   file: '',

@@ -66,6 +66,8 @@ function wordsOfBlock(block: Block): readonly string[] {
       return block.blocks.flatMap(wordsOfBlock);
     case 'tags':
       return block.tags.flatMap((blocks) => blocks.flatMap(wordsOfBlock));
+    case 'slip':
+      return [...block.strips.flatMap(({ blocks }) => blocks), ...block.adult].flatMap(wordsOfBlock);
     case 'line':
       return [block.name];
     case 'page-break':
@@ -92,6 +94,8 @@ function rowsOfBlock(block: Block): readonly (readonly string[])[] {
       return block.blocks.flatMap(rowsOfBlock);
     case 'columns':
       return block.columns.flatMap((blocks) => blocks.flatMap(rowsOfBlock));
+    case 'slip':
+      return [...block.strips.flatMap(({ blocks }) => blocks), ...block.adult].flatMap(rowsOfBlock);
     default:
       return [];
   }

@@ -64,10 +64,19 @@ export type Block =
       readonly height: number;
       readonly tags: readonly (readonly Block[])[];
     }
+  /** Cut in two along dashes: strips that lie beside a card, and what an adult keeps. */
+  | { readonly block: 'slip'; readonly strips: readonly Strip[]; readonly adult: readonly Block[] }
   /** A line to write on, with its name before it. */
   | { readonly block: 'line'; readonly name: string }
   | { readonly block: 'page-break' }
   | { readonly block: 'space'; readonly millimetres: number };
+
+/** A strip for whoever reads another language than the rest of its sheet. */
+export interface Strip {
+  /** BCP 47. */
+  readonly language: string;
+  readonly blocks: readonly Block[];
+}
 
 /** A table with a head that repeats; the first cell of a row heads it. */
 export interface Table {

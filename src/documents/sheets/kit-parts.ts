@@ -1,5 +1,6 @@
 import type { FilledValue } from '../../core/description/fields.ts';
 import type { ActivityTable } from '../../core/files/activity.ts';
+import { titleIn } from '../../core/files/titles.ts';
 import type { Kit, KitPart } from '../../core/kit/kit.ts';
 import { rolesForCards } from '../../core/prepare-cards.ts';
 import { quantityText } from '../printing/quantity-text.ts';
@@ -91,7 +92,9 @@ export function fitsText(language: Language, part: KitPart, tables: readonly Act
   );
   const fitting = own.length > 0 ? own : asStage;
   if (fitting.length > 0)
-    return fitting.map(({ mark, title }) => say('sheet.fits.table', { mark, title })).join('; ');
+    return fitting
+      .map((table) => say('sheet.fits.table', { mark: table.mark, title: titleIn(language, table) }))
+      .join('; ');
   const machines = fits.map((name) => machineName(language, name));
   return say(tables.length === 0 ? 'sheet.fits' : 'sheet.fits.no-table', { machines });
 }
@@ -132,3 +135,11 @@ export function partsOfSetup(
 
 const partNamed = (kit: Kit, mark: string | undefined): readonly KitPart[] =>
   kit.parts.filter((part) => part.mark === mark);
+
+/** A part's mark with what kind of thing it is: `amber (spring scale)`. */
+export function partByMark({ prepared }: PaperJob, mark: string, language: Language): string {
+  const part = prepared.kit?.parts.find((each) => each.mark === mark);
+  return part === undefined
+    ? mark
+    : sayIn(language)('sheet.slips.part', { mark, kind: kindName(language, part.kind) });
+}

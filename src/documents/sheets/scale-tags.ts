@@ -100,7 +100,7 @@ function tag(language: Language, part: KitPart, g: MetresPerSecondSquared): read
           marksText(language, less(shift) / scale.graduations.step),
         ];
       }),
-      widths: [0, 1, 1],
+      widths: [4, 3, 2],
       align: ['left', 'right', 'right'],
     },
     { block: 'text', tone: 'small', text: say('sheet.tags.in-place') },
@@ -149,7 +149,7 @@ function forceText(
   const text = decimalText(figure, decimals + fine, languagePack(language).decimal);
   const noughts = /0*$/.exec(text)?.[0].length ?? 0;
   const kept = text.slice(0, text.length - Math.min(fine, noughts)).replace(/[.,]$/, '');
-  return `${kept} ${unitLabel(symbol)}`;
+  return `${kept}\u00a0${unitLabel(symbol)}`;
 }
 
 /** What the scale says first, newtons in brackets. */

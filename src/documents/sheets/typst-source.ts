@@ -186,6 +186,16 @@ export const TYPST_SOURCE = `
       }),
     ))
   }
+  else if it.block == "slip" {
+    let strips = it.strips.map(strip => { set text(size: 1.1em, lang: strip.language); strip.blocks.map(lay).join() })
+    let adult = grid.cell(rowspan: strips.len(), it.adult.map(lay).join())
+    block(breakable: false, width: 100%, above: 1.3em, grid(
+      columns: (1fr, 1fr),
+      stroke: (dash: "dashed", paint: ink, thickness: 0.5pt),
+      inset: 3mm,
+      strips.first(), adult, ..strips.slice(1),
+    ))
+  }
   else if it.block == "line" { grid(columns: (auto, 1fr), column-gutter: 3mm, it.name, box(width: 100%, height: 1em, stroke: (bottom: 0.6pt + ink))) }
   else if it.block == "page-break" { pagebreak(weak: true) }
   else if it.block == "space" { v(it.millimetres * 1mm) }
