@@ -7,6 +7,7 @@ import type { GravityHere } from './files/gravity-here.ts';
 import { readKitFile } from './files/kit-file.ts';
 import { type ResolvedSetup, type ResolvedTable, resolve } from './files/resolve.ts';
 import type { SourceFile, SourceText } from './files/source-text.ts';
+import type { Titled } from './files/titles.ts';
 import { readVisitFile, type Visit } from './files/visit-file.ts';
 import type { Kit } from './kit/kit.ts';
 import { machineNamed } from './machines/list.ts';
@@ -33,9 +34,8 @@ export interface Prepared {
   readonly diagnostics: readonly Diagnostic[];
 }
 
-export interface PreparedTable {
+export interface PreparedTable extends Titled {
   readonly mark: string;
-  readonly title: string;
   readonly machine: string;
   readonly setups: readonly PreparedSetup[];
   /** Setups that can't be built today; the diagnostics say why. */
@@ -119,6 +119,7 @@ function prepareTable(table: ResolvedTable, gravity: GravityHere, reader: Reader
     table: {
       mark: table.table,
       title: table.title,
+      titles: table.titles,
       machine: table.machine,
       setups,
       notPrepared: [...table.notPrepared, ...unbuilt],

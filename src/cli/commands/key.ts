@@ -1,5 +1,6 @@
 import { prepare } from '../../core/prepare.ts';
 import { setupsOf } from '../../core/review.ts';
+import { sheetIn } from '../../documents/pages/sheet-in.ts';
 import { sheetOf } from '../../documents/prepare.ts';
 import { keyCsv } from '../../documents/text/key-csv.ts';
 import { keyJson } from '../../documents/text/key-json.ts';
@@ -30,7 +31,7 @@ export const key: Command = {
     if (prepared.tables.length === 0) return EXIT.findings;
     if (isOn('json')) terminal.print(keyJson(prepared));
     else if (isOn('csv')) terminal.print(keyCsv(setupsOf(prepared).map(({ prediction }) => prediction)));
-    else terminal.print(keyTable(language, sheetOf(prepared)));
+    else terminal.print(keyTable(language, sheetIn(language, sheetOf(prepared))));
     return hasErrors(prepared) ? EXIT.findings : EXIT.done;
   },
 };

@@ -1,6 +1,7 @@
 import { join } from 'node:path';
 import { type Prepared, prepare } from '../../core/prepare.ts';
 import { keySheet } from '../../documents/pages/key-sheet.ts';
+import { sheetIn } from '../../documents/pages/sheet-in.ts';
 import { tablePage } from '../../documents/pages/table-page.ts';
 import { sheetOf } from '../../documents/prepare.ts';
 import type { Language } from '../../documents/sentences/language.ts';
@@ -40,7 +41,7 @@ export function writePages(
   folder: string,
   language: Language,
 ): readonly string[] {
-  const sheet = sheetOf(prepared);
+  const sheet = sheetIn(language, sheetOf(prepared));
   const tables = sheet.tables.filter((table) => table.setups.length > 0);
   const words = fileWords(tables.map((table) => table.mark));
   const written = [

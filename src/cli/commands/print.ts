@@ -2,6 +2,7 @@ import { spawn } from 'node:child_process';
 import { join, resolve } from 'node:path';
 import { type Prepared, prepare } from '../../core/prepare.ts';
 import { otherThanOnCards, preparedForCards } from '../../core/prepare-cards.ts';
+import { sheetIn } from '../../documents/pages/sheet-in.ts';
 import { sheetOf } from '../../documents/prepare.ts';
 import type { Language } from '../../documents/sentences/language.ts';
 import { sentence } from '../../documents/sentences/sentence.ts';
@@ -108,7 +109,7 @@ export async function printSheets(
 export function sheetsOf(prepared: Prepared, { only, paper, cards, key }: Wishes): readonly SheetOfPaper[] {
   const jobOf = (of: Prepared): PaperJob => ({
     prepared: of,
-    sheet: sheetOf(of),
+    sheet: sheetIn(key, sheetOf(of)),
     paper,
     languages: { cards, key },
   });

@@ -1,5 +1,6 @@
 import { prepare } from '../../core/prepare.ts';
 import { preparedForCards } from '../../core/prepare-cards.ts';
+import { sheetIn } from '../../documents/pages/sheet-in.ts';
 import { sheetOf } from '../../documents/prepare.ts';
 import { cardLevelsOf } from '../../documents/reading-level/card-level.ts';
 import { readingLevelJson } from '../../documents/text/reading-level-json.ts';
@@ -21,7 +22,7 @@ export const readingLevel: Command = {
     const prepared = prepare(preparationFiles(terminal.folder, found.files));
     tellErrors(terminal, prepared, language);
     const ofKit = preparedForCards(prepared);
-    const sheet = sheetOf(ofKit);
+    const sheet = sheetIn(language, sheetOf(ofKit));
     const cards = cardLevelsOf({
       prepared: ofKit,
       sheet,

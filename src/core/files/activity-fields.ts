@@ -1,9 +1,11 @@
 import type { Fields } from '../description/fields.ts';
 import { decimalField } from './kit-fields.ts';
+import { titleFields } from './titles.ts';
 
 /** The head of an activity file. */
 export const activityFields: Fields = {
   title: { type: 'text', required: true, meaning: 'activity.field.title', example: 'Harbour day' },
+  ...titleFields,
   age: { type: 'text', meaning: 'activity.field.age', example: '8..10' },
   level: { type: 'count', least: 1, most: 3, meaning: 'activity.field.level', example: '2' },
   'hand limit': {
@@ -28,6 +30,7 @@ export const activityFields: Fields = {
 export const tableFields: Fields = {
   table: { type: 'text', required: true, meaning: 'activity.field.table', example: 'lever' },
   title: { type: 'text', meaning: 'activity.field.table-title', example: 'The boat hook' },
+  ...titleFields,
   machine: { type: 'text', required: true, meaning: 'activity.field.machine', example: 'lever' },
 };
 

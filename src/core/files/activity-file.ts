@@ -20,6 +20,7 @@ import { entryOf, type MapNode, type Node } from './node.ts';
 import { readRole } from './role-text.ts';
 import { readMachine, readSetup, type TableRoles } from './setup-words.ts';
 import type { SourceFile, SourceText } from './source-text.ts';
+import { titledIn } from './titles.ts';
 import type { Vocabulary } from './vocabulary.ts';
 
 export interface ReadActivity {
@@ -50,7 +51,7 @@ export function readActivityFile(file: SourceText, vocabulary: Vocabulary): Read
     source,
     activity: {
       file: file.name,
-      title: textIn(filled, 'title') ?? '',
+      ...titledIn(filled, ''),
       decimal: choiceIn(filled, 'decimal') === 'comma' ? 'comma' : 'point',
       age: readAge(textIn(filled, 'age'), context),
       level: countIn(filled, 'level') ?? null,
@@ -81,7 +82,7 @@ function readTable(node: Node, path: Path, vocabulary: Vocabulary, context: Cont
     return read === null ? [] : [read];
   });
   if (unread.length === 0 && setups.length === items.length) warnOfIdleRoles(roles, setups, path, context);
-  return { mark, title: textIn(filled, 'title') ?? mark, machine: machine.name, roles, setups, path };
+  return { mark, ...titledIn(filled, mark), machine: machine.name, roles, setups, path };
 }
 
 function readRoles(map: MapNode, path: Path, vocabulary: Vocabulary, context: Context): TableRoles {

@@ -4,11 +4,11 @@ import type { Newtons, Ratio } from '../quantities/brands.ts';
 import type { DecimalMark } from '../quantities/print-quantity.ts';
 import type { Measured } from '../uncertainty/measured.ts';
 import type { Path } from './context.ts';
+import type { Titled } from './titles.ts';
 
 /** What is done at the tables, for any kit that has the parts: kinds and roles, never a kit's marks. */
-export interface Activity {
+export interface Activity extends Titled {
   readonly file: string;
-  readonly title: string;
   readonly decimal: DecimalMark;
   readonly age: AgeRange | null;
   /** Which data chart is printed: 1 more or less, 2 numbers, 3 work; `null` is all three. */
@@ -25,9 +25,8 @@ export interface AgeRange {
   readonly to: number;
 }
 
-export interface ActivityTable {
+export interface ActivityTable extends Titled {
   readonly mark: string;
-  readonly title: string;
   readonly machine: string;
   readonly roles: readonly Role[];
   readonly setups: readonly ActivitySetup[];

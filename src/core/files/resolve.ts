@@ -7,6 +7,7 @@ import type { Activity, ActivitySetup, ActivityTable, StageWords } from './activ
 import { castRoles } from './casting.ts';
 import { fileFinding } from './file-code.ts';
 import { type GravityHere, gravityHere } from './gravity-here.ts';
+import type { Titled } from './titles.ts';
 import type { Visit } from './visit-file.ts';
 import { machineWords, type Vocabulary } from './vocabulary.ts';
 
@@ -17,9 +18,8 @@ export interface Resolved {
   readonly diagnostics: readonly Diagnostic[];
 }
 
-export interface ResolvedTable {
+export interface ResolvedTable extends Titled {
   readonly table: string;
-  readonly title: string;
   readonly machine: string;
   /** Part marks by role, as cast today. */
   readonly parts: Readonly<Record<string, string>>;
@@ -65,6 +65,7 @@ export function resolve(kit: Kit, activity: Activity, visit: Visit | null, vocab
     return {
       table: table.mark,
       title: table.title,
+      titles: table.titles,
       machine: table.machine,
       parts: Object.fromEntries([...cast].map(([role, part]) => [role, part.mark])),
       setups,

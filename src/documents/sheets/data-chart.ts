@@ -1,4 +1,5 @@
 import type { SetupSheet, TableSheet } from '../pages/sheet.ts';
+import { sheetIn } from '../pages/sheet-in.ts';
 import type { Language } from '../sentences/language.ts';
 import type { Block, Cell, SheetOfPaper } from './block.ts';
 import { comparing } from './chart-comparing.ts';
@@ -33,7 +34,7 @@ export const dataCharts: SheetKind = {
 function chartsOf(job: PaperJob, level: Level, { language, groups }: Readers): SheetOfPaper {
   const say = sayIn(language);
   const title = say('sheet.chart', { level });
-  return visitSheet(job, language, {
+  return visitSheet({ ...job, sheet: sheetIn(language, job.sheet) }, language, {
     name: `chart-level-${level}${language === job.languages.cards ? '' : `-${language}`}`,
     title,
     ...(level === 3 ? { isLandscape: true as const } : {}),
@@ -46,7 +47,8 @@ function chartsOf(job: PaperJob, level: Level, { language, groups }: Readers): S
 
 function chart(job: PaperJob, level: Level, group: GroupLabel, language: Language): readonly Block[] {
   const say = sayIn(language);
-  const facts = visitFacts(job, language);
+  const sheet = sheetIn(language, job.sheet);
+  const facts = visitFacts({ ...job, sheet }, language);
   return [
     {
       block: 'title',
@@ -55,7 +57,7 @@ function chart(job: PaperJob, level: Level, group: GroupLabel, language: Languag
       facts: [[say('page.chart.group'), group ?? '________'], ...facts],
     },
     roles(say, level),
-    ...job.sheet.tables.flatMap((table, n) => {
+    ...sheet.tables.flatMap((table, n) => {
       const extra = extraMarks(job.prepared.tables[n]);
       return tableBlocks(table, level, language, (setup) => markCell(setup, extra, say));
     }),

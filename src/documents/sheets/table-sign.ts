@@ -1,4 +1,5 @@
 import type { TableSheet } from '../pages/sheet.ts';
+import { tableIn } from '../pages/sheet-in.ts';
 import { machineName } from '../text/explain-text.ts';
 import type { Block, SheetOfPaper } from './block.ts';
 import { drawingFigure, heightOf, unmeasured } from './drawing-figure.ts';
@@ -18,7 +19,9 @@ export const tableSigns: SheetKind = {
   of: 'kit',
   build: (job) => {
     const words = fileWords(job.sheet.tables.map(({ mark }) => mark));
-    return job.sheet.tables.map((table, n) => tableSign(job, table, `sign-${words[n]}`));
+    return job.sheet.tables.map((table, n) =>
+      tableSign(job, tableIn(job.languages.cards, table), `sign-${words[n]}`),
+    );
   },
 };
 

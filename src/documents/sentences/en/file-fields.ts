@@ -25,6 +25,8 @@ export const fileFields = {
   'kit.field.measured-found': 'what was found, with its unit',
   'kit.field.measured-by': 'role of who measured it',
   'activity.field.title': 'title of the activity',
+  'activity.field.title-in-en': 'the title on paper in English; left out: the title itself',
+  'activity.field.title-in-es': 'the title on paper in Spanish; left out: the title itself',
   'activity.field.age': 'age of the pupils: 9, or 8..10',
   'activity.field.level': 'data chart: 1 more or less, 2 numbers, 3 work; left out: all three',
   'activity.field.hand-limit': 'the most that a pupil should pull',

@@ -23,6 +23,8 @@ export const fileFields = {
   'kit.field.measured-found': 'lo que se encontró, con su unidad',
   'kit.field.measured-by': 'función de quien lo midió',
   'activity.field.title': 'título de la actividad',
+  'activity.field.title-in-en': 'el título en el papel en inglés; si no se pone: el título mismo',
+  'activity.field.title-in-es': 'el título en el papel en español; si no se pone: el título mismo',
   'activity.field.age': 'edad de los alumnos: 9, o 8..10',
   'activity.field.hand-limit': 'lo máximo con que un alumno debe tirar',
   'activity.field.hand-scatter':
