@@ -27,6 +27,7 @@ test('the dry run is a trial reading with its good range', () => {
 test('copies follow the groups and the adults of the visit', () => {
   const copies = (sheet: string) => rowsOf(guide).find(([first]) => first === sheet)?.[1];
   expect(copies('Answer key')).toBe('3');
+  expect(copies('Key that re-keys itself')).toBe('3');
   expect(copies('Arrival check')).toBe('1');
 });
 
