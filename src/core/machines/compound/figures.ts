@@ -8,11 +8,16 @@ import type { Compound } from './station.ts';
  * load is on the first only, the scale with the hand on the last; in between the linking line leaves
  * one picture and comes into the next.
  */
-export function figures(compound: Compound, at: At, machineFor: MachineFor): readonly Figure[] {
+export function figures(
+  compound: Compound,
+  at: At,
+  machineFor: MachineFor,
+  isFelt = false,
+): readonly Figure[] {
   const last = compound.stages.length - 1;
   return compound.stages.map((station, k) => {
     const machine = machineFor(station);
-    const drawing = machine.drawing(station, at);
+    const drawing = machine.drawing(station, at, isFelt && k === last);
     return {
       title: { key: 'compound.figure', facts: { stage: k + 1, machine: machine.name } },
       drawing: { ...drawing, shapes: drawing.shapes.map((shape) => linked(shape, k, last)) },
@@ -28,8 +33,8 @@ export const start = (compound: Compound, at: At, machineFor: MachineFor): reado
   });
 
 /** Where the hand is: the whole as far as a scale is concerned. */
-export function drawing(compound: Compound, at: At, machineFor: MachineFor): Drawing {
-  const last = figures(compound, at, machineFor).at(-1);
+export function drawing(compound: Compound, at: At, machineFor: MachineFor, isFelt = false): Drawing {
+  const last = figures(compound, at, machineFor, isFelt).at(-1);
   return last?.drawing ?? { shapes: [] };
 }
 

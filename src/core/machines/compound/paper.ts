@@ -10,11 +10,11 @@ import type { Compound } from './station.ts';
  * about them are left out; where they name a place, the link is tied there. It is tied before a hand
  * pulls at anything.
  */
-export function steps(compound: Compound, machineFor: MachineFor): readonly Step[] {
+export function steps(compound: Compound, machineFor: MachineFor, isFelt = false): readonly Step[] {
   const last = compound.stages.length - 1;
   return compound.stages.flatMap((station, k): readonly Step[] => {
     const machine = machineFor(station);
-    const own = machine.steps(station);
+    const own = machine.steps(station, isFelt && k === last);
     const isHand = (step: Step): boolean => isAboutTheHand(nameOf(step));
     const building = own
       .filter((step) => !isHand(step))
@@ -60,14 +60,14 @@ export function reading(
 }
 
 /** The load comes down first, then the hand's end and the links come off. */
-export const reset = (compound: Compound): readonly Step[] => [
+export const reset = (compound: Compound, isFelt = false): readonly Step[] => [
   { key: 'compound.reset.load', facts: {} },
-  { key: 'compound.reset.scale', facts: { stage: compound.stages.length } },
+  { key: `compound.reset.${isFelt ? 'hand' : 'scale'}`, facts: { stage: compound.stages.length } },
   { key: 'compound.reset.links', facts: {} },
 ];
 
-export function cautions(compound: Compound, machineFor: MachineFor): readonly Caution[] {
-  const all = compound.stages.flatMap((station) => machineFor(station).cautions(station));
+export function cautions(compound: Compound, machineFor: MachineFor, isFelt = false): readonly Caution[] {
+  const all = compound.stages.flatMap((station) => machineFor(station).cautions(station, isFelt));
   return all.filter((each, n) => all.findIndex(({ key }) => key === each.key) === n);
 }
 

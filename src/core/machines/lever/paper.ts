@@ -16,10 +16,11 @@ const placeFacts = (at: Measured<Metres>, hole: number | undefined): Facts =>
 const suffix = (hole: number | undefined): string => (hole === undefined ? 'distance' : 'hole');
 
 /** How the station is set up, one action a step. */
-export function steps(lever: Lever): readonly Step[] {
+export function steps(lever: Lever, isFelt = false): readonly Step[] {
   const { fulcrum, load, pull } = lever.inputs;
   const { holes } = lever;
   const down = classOf(lever, atBest) === 'first';
+  const hand = isFelt ? '-hand' : '';
   return [
     {
       key: `lever.step.fulcrum-${suffix(holes.fulcrum)}`,
@@ -30,10 +31,10 @@ export function steps(lever: Lever): readonly Step[] {
       facts: placeFacts(load, holes.load),
     },
     {
-      key: `lever.step.pull-${suffix(holes.pull)}`,
+      key: `lever.step.pull-${suffix(holes.pull)}${hand}`,
       facts: placeFacts(pull, holes.pull),
     },
-    { key: down ? 'lever.step.pull-down' : 'lever.step.pull-up', facts: {} },
+    { key: `lever.step.pull-${down ? 'down' : 'up'}${hand}`, facts: {} },
   ];
 }
 
@@ -49,9 +50,9 @@ export function reading({ inputs }: Lever, way: WayOfReading): readonly Step[] {
 }
 
 /** Load and scale come off; the pin stays where the next group needs it. */
-export const reset = ({ holes, inputs }: Lever): readonly Step[] => [
+export const reset = ({ holes, inputs }: Lever, isFelt = false): readonly Step[] => [
   { key: 'lever.reset.load', facts: {} },
-  { key: 'lever.reset.scale', facts: {} },
+  { key: isFelt ? 'lever.reset.hand' : 'lever.reset.scale', facts: {} },
   {
     key: `lever.reset.fulcrum-${suffix(holes.fulcrum)}`,
     facts: placeFacts(inputs.fulcrum, holes.fulcrum),

@@ -14,14 +14,15 @@ const blockStep = (name: string, mark: string | undefined): Step =>
   mark === undefined ? step(name) : step(`${name}-named`, { mark });
 
 /** How the tackle is rove and hung, one action a step. */
-export function steps(tackle: Tackle): readonly Step[] {
+export function steps(tackle: Tackle, isFelt = false): readonly Step[] {
   const single = tackle.parts === 1;
+  const hand = isFelt ? '-hand' : '';
   return [
     ...(single ? overOnePulley(tackle) : reeving(tackle)),
     ...(tackle.guides === 0 ? [] : [step(tackle.guides === 1 ? 'guide' : 'guides')]),
     step(single ? 'load-line' : 'load-block'),
-    step('hook'),
-    step(`pull-${tackle.pull}`),
+    step(`hook${hand}`),
+    step(`pull-${tackle.pull}${hand}`),
   ];
 }
 
@@ -80,9 +81,9 @@ export function between(from: Tackle, to: Tackle): readonly Step[] {
 }
 
 /** The load comes down before the scale comes off, so that nothing falls; the line stays rove. */
-export const reset = (tackle: Tackle): readonly Step[] => [
+export const reset = (tackle: Tackle, isFelt = false): readonly Step[] => [
   { key: 'tackle.reset.load', facts: {} },
-  { key: 'tackle.reset.scale', facts: {} },
+  { key: isFelt ? 'tackle.reset.hand' : 'tackle.reset.scale', facts: {} },
   tackle.parts === 1
     ? { key: 'tackle.reset.single-line', facts: {} }
     : { key: 'tackle.reset.line', facts: { parts: tackle.parts } },

@@ -23,15 +23,16 @@ const lineStep = (name: string, mark: string | undefined): Step =>
  * How the station is set up, one action a step: the load down, the axle line unwound but for a turn, the
  * wheel line wound full, so that the one winds up what the other gives off.
  */
-export function steps({ layers, turnedBy, pull, lines }: Windlass): readonly Step[] {
+export function steps({ layers, turnedBy, pull, lines }: Windlass, isFelt = false): readonly Step[] {
+  const hand = isFelt ? '-hand' : '';
   return [
     lineStep('tie-axle', lines?.axle),
     ...(layers === 0 ? [step('wind-once')] : [step('wind-layers', { layers }), step('wind-on-top')]),
     ...(turnedBy === 'crank' ? [] : [lineStep('tie-wheel', lines?.wheel), step('wind-wheel')]),
     step('load'),
-    step(turnedBy === 'crank' ? 'hook-crank' : 'hook-wheel'),
+    step(`hook-${turnedBy}${hand}`),
     step('side-by-side'),
-    step(`pull-${pull}`),
+    step(`pull-${pull}${hand}`),
   ];
 }
 
@@ -47,9 +48,9 @@ export function reading({ turnedBy }: Windlass, way: WayOfReading): readonly Ste
 export const between = (): readonly Step[] => [{ key: 'windlass.reset.load', facts: {} }];
 
 /** The load comes down before the scale comes off, so that nothing runs away. */
-export const reset = (windlass: Windlass): readonly Step[] => [
+export const reset = (windlass: Windlass, isFelt = false): readonly Step[] => [
   { key: 'windlass.reset.load', facts: {} },
-  { key: `windlass.reset.scale-${windlass.turnedBy}`, facts: {} },
+  { key: `windlass.reset.${isFelt ? 'hand' : 'scale'}-${windlass.turnedBy}`, facts: {} },
   { key: `windlass.reset.lines-${windlass.turnedBy}`, facts: {} },
 ];
 

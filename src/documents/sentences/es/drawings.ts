@@ -8,7 +8,7 @@ export const drawings = {
   'drawing.signs': 'La carga, el dinamómetro y la mano son signos, sin escala.',
   'drawing.load': 'carga',
   'drawing.pull': 'tira',
-  'drawing.push': 'empuje',
+  'drawing.push': 'empuja',
   'drawing.hook': 'gancho',
   'drawing.ring': 'anilla',
   'drawing.hangs.hook down': 'dinamómetro, gancho abajo',
