@@ -79,7 +79,7 @@ export const guide = {
   'guide.plan.place': '{group} {table}',
   'guide.plan.next':
     'At the signal each group puts its table back, then all move one table on; after {last} comes {first}.',
-  'guide.plan.shared': 'Where two groups share a table, they take turns.',
+  'guide.plan.shared': 'Groups that share a table take turns.',
   'guide.plan.pack.does': 'Each group puts its last table back, you tick the "{sheet}".',
   'guide.plan.talk.does': 'See "{heading}".',
   'guide.plan.not-all':
@@ -248,7 +248,7 @@ export const guide = {
   'guide.needs.one-hand':
     'One hand: one hand is enough to pull. The check role holds the rest, and keeps the table from shifting.',
   'guide.needs.language':
-    "Another language: cards can be printed in the reader's own language, key and guide in yours. Numbers and marks are the same.",
+    'Another language: cards and charts can be printed in English or in Spanish, key and guide in the other. Numbers and marks are the same.',
   'guide.needs.noise': 'Noise or crowd: give that group the first turn, or the table nearest the wall.',
   'guide.hazard': 'Hazard sheet',
   'guide.hazard.about': 'Read it, go round the tables, sign it.',

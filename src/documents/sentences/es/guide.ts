@@ -25,7 +25,8 @@ export const guide = {
   'guide.print.guide.for': 'Tú, esta noche.',
   'guide.print.hazards.for': 'Quien está a cargo de la sala, el mismo día. Se firma ahí.',
   'guide.print.arrival.for': 'Tú, antes de que vengan los grupos: una lectura por mesa.',
-  'guide.print.rekey.for': 'Cada persona adulta en una mesa. Tras la "{arrival}" rodea sus filas en cada copia.',
+  'guide.print.rekey.for':
+    'Cada persona adulta en una mesa. Tras la "{arrival}" rodea sus filas en cada copia.',
   'guide.print.key.for': 'Cada adulto de una mesa. Que no la vea el alumnado.',
   'guide.print.carried.for': 'Quien va de mesa en mesa.',
   'guide.print.chart-1.for':
@@ -81,7 +82,7 @@ export const guide = {
   'guide.plan.place': '{group} {table}',
   'guide.plan.next':
     'A la señal, cada grupo deja su mesa como al principio y todos pasan a la mesa siguiente; tras la {last} viene la {first}.',
-  'guide.plan.shared': 'Donde dos grupos comparten mesa, se turnan.',
+  'guide.plan.shared': 'Los grupos que comparten mesa se turnan.',
   'guide.plan.pack.does': 'Cada grupo deja su última mesa como al principio, y tú marcas la "{sheet}".',
   'guide.plan.talk.does': 'Mira "{heading}".',
   'guide.plan.not-all':
@@ -255,7 +256,7 @@ export const guide = {
   'guide.needs.one-hand':
     'Una sola mano: para tirar basta una. Quien comprueba sostiene lo demás y evita que se mueva la mesa.',
   'guide.needs.language':
-    'Otro idioma: las tarjetas se pueden imprimir en el idioma de quien lee, y la clave y la guía en el tuyo. Números y marcas son los mismos.',
+    'Otro idioma: tarjetas y tablas de datos se pueden imprimir en inglés o en español, y la clave y la guía en el otro. Números y marcas son los mismos.',
   'guide.needs.noise':
     'Ruido o mucha gente: da a ese grupo el primer turno, o la mesa más cercana a la pared.',
   'guide.hazard': 'Hoja de riesgos',

@@ -60,7 +60,7 @@ test('more groups than tables share the first ones, and the sheet says how', () 
     guideWith((text) => text.replace('groups: 6', 'groups: 9').replace('{ F: es }', '{ C: es }')),
   ).join('\n');
   expect(lines).toContain('H 1 and I 2');
-  expect(lines).toContain('Where two groups share a table, they take turns.');
+  expect(lines).toContain('Groups that share a table take turns.');
 });
 
 test('without a visit nothing is said of groups that nobody counted', () => {
