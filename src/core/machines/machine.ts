@@ -80,7 +80,7 @@ export interface Machine<S extends Station = Station> {
   readonly reset: (station: S, isFelt?: boolean) => readonly Step[];
   readonly cautions: (station: S, isFelt?: boolean) => readonly Caution[];
   /** What steps, cautions and drawing name and no slot holds; what is needed twice stands there twice. */
-  readonly equipment: (station: S) => readonly Equipment[];
+  readonly equipment: (station: S, isFelt?: boolean) => readonly Equipment[];
   readonly drawing: (station: S, at: At, isFelt?: boolean) => Drawing;
   /** Where one picture can't show it: several, each drawn to its own scale. */
   readonly figures?: (station: S, at: At, isFelt?: boolean) => readonly Figure[];

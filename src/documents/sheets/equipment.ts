@@ -1,5 +1,6 @@
 import type { Equipment } from '../../core/description/equipment.ts';
 import type { KitPart } from '../../core/kit/kit.ts';
+import { isFelt } from '../prepare.ts';
 import type { Language } from '../sentences/language.ts';
 import { partsOfSetup, playingOf } from './kit-parts.ts';
 import type { PaperJob } from './paper-job.ts';
@@ -36,7 +37,10 @@ export function equipmentOf(job: PaperJob): readonly TableEquipment[] {
   return tables.map(({ mark: table, machine, setups }) => {
     const needed = mostOf(
       setups.map(({ setup }) =>
-        withoutParts(setup.machine.equipment(setup.station), partsOfSetup(job, table, setup.mark)),
+        withoutParts(
+          setup.machine.equipment(setup.station, isFelt(setup)),
+          partsOfSetup(job, table, setup.mark),
+        ),
       ),
     );
     const parts: KitPart[] = [];

@@ -6,11 +6,11 @@ import type { Compound } from './station.ts';
 const SHARED: readonly Equipment[] = ['tray', 'ruler', 'angle gauge', 'pencil', 'glasses'];
 
 /** What every stage needs, and a line for each link, which stands for the string of the stage that it pulls. */
-export function equipment(compound: Compound, machineFor: MachineFor): readonly Equipment[] {
+export function equipment(compound: Compound, machineFor: MachineFor, isFelt = false): readonly Equipment[] {
   const last = compound.stages.length - 1;
   const all = compound.stages.flatMap((station, k) => [
     ...machineFor(station)
-      .equipment(station)
+      .equipment(station, isFelt)
       .filter((each) => k === last || each !== 'string'),
     ...(k === last ? [] : (['line'] as const)),
   ]);

@@ -48,7 +48,7 @@ export function compound(machines: readonly Machine[]): Machine<Compound> {
     reading: (station, way) => reading(station, way, machineFor),
     reset: (station, isFelt) => reset(station, isFelt),
     cautions: (station, isFelt) => cautions(station, machineFor, isFelt),
-    equipment: (station) => equipment(station, machineFor),
+    equipment: (station, isFelt) => equipment(station, machineFor, isFelt),
     drawing: (station, at, isFelt) => drawing(station, at, machineFor, isFelt),
     figures: (station, at, isFelt) => figures(station, at, machineFor, isFelt),
     start: (station, at) => start(station, at, machineFor),

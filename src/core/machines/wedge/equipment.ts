@@ -1,10 +1,16 @@
 import type { Equipment } from '../../description/equipment.ts';
-import type { Wedge } from './station.ts';
+import { driveOf, type Wedge } from './station.ts';
 
-/** What the wedge works on, a tray for the parts, and what its cautions ask for. */
-export const equipment = (wedge: Wedge): readonly Equipment[] => [
-  wedge.form === 'lifting' ? 'stop' : 'two blocks',
-  'tray',
-  ...(wedge.hasCords ? (['glasses'] as const) : []),
-  ...(wedge.inputs.malletMass === undefined ? [] : (['wedge holder'] as const)),
-];
+/** What the wedge works on and what drives it, a tray for the parts, and what its cautions ask for. */
+export function equipment(wedge: Wedge, isFelt = false): readonly Equipment[] {
+  const isStruck = wedge.inputs.malletMass !== undefined;
+  return [
+    wedge.form === 'lifting' ? 'stop' : 'two blocks',
+    ...(driveOf(wedge, isFelt) === 'pulled' ? (['string'] as const) : []),
+    ...(isStruck ? (['wedge holder'] as const) : []),
+    'tray',
+    // How far it is in has to be measured.
+    ...(wedge.hasMark ? (['ruler'] as const) : []),
+    ...(wedge.hasCords || isStruck ? (['glasses'] as const) : []),
+  ];
+}
