@@ -16,6 +16,7 @@ import type { Block, SheetOfPaper } from './block.ts';
 import { type Changes, cardActions, changesFrom, type Done, undoneFirst } from './card-actions.ts';
 import { atRest, type Drawn, drawingFigure, reductionIn } from './drawing-figure.ts';
 import { fileWords } from './file-words.ts';
+import { fittedColumns } from './fitted-columns.ts';
 import { partsOfSetup } from './kit-parts.ts';
 import { kitSheet, paperWidth } from './kit-sheet.ts';
 import { moreToFindKey } from './more-to-find-key.ts';
@@ -67,6 +68,8 @@ const GAP = 5;
 /** Height of a drawing by how many setups share the two sides. */
 const HEIGHTS = [84, 84, 76, 70, 62] as const;
 const LEAST_HEIGHT = 48;
+/** A sketch shows how things go together at any size, so the words beside it have more room. */
+const SKETCH_SHARE = 0.8;
 
 function tableCard(job: PaperJob, shown: TableSheet, prepared: PreparedTable, name: string): SheetOfPaper {
   const language = job.languages.cards;
@@ -103,8 +106,10 @@ function tableCard(job: PaperJob, shown: TableSheet, prepared: PreparedTable, na
         shares: [1, 1],
         columns: [onThisTable(job, language, table.mark, [...card.parts.values()].flat()), care(card)],
       },
-      ...setupBlocks(card, prepared, isExtra),
-      ...startBlocks(card, prepared),
+      ...fittedColumns(
+        [...setupBlocks(card, prepared, isExtra), ...startBlocks(card, prepared)],
+        paperWidth(job.paper) - GAP,
+      ),
     ],
   });
 }
@@ -231,7 +236,7 @@ function drawnOf(card: Room, setup: SetupSheet): readonly Drawn[] {
     drawing: figure.drawing,
     load,
     scale,
-    width,
+    width: figure.drawing.isSketch === true ? SKETCH_SHARE * width : width,
     height,
   }));
 }
