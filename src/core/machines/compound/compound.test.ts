@@ -182,6 +182,7 @@ describe('a compound machine', () => {
     const keys = machine.steps(chain).map((step) => step.key);
     expect(keys).toEqual([
       'compound.step.stage',
+      'lever.step.measure',
       'lever.step.fulcrum-distance',
       'lever.step.load-distance',
       'compound.step.tie-to-at',

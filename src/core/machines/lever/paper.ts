@@ -22,6 +22,9 @@ export function steps(lever: Lever, isFelt = false): readonly Step[] {
   const down = classOf(lever, atBest) === 'first';
   const hand = isFelt ? '-hand' : '';
   return [
+    ...([holes.fulcrum, holes.load, holes.pull].includes(undefined)
+      ? [{ key: 'lever.step.measure', facts: {} }]
+      : []),
     {
       key: `lever.step.fulcrum-${suffix(holes.fulcrum)}`,
       facts: placeFacts(fulcrum, holes.fulcrum),
