@@ -58,6 +58,9 @@ export function carriageReading(station: Pulled, way: WayOfReading): readonly St
   return readInPassing(atPlace('read-at', station, readAt), creep, way);
 }
 
+/** Its load comes off. */
+export const unloaded = (ride: Ride): Step => ({ key: `carriage.step.unload-${keyOf(ride)}`, facts: {} });
+
 /** Where the carriage is when something is done. */
 const atPlace = (name: string, station: Pulled, { value }: Measured<Metres>): Step => ({
   key: `string.step.${name}-${keyOf(station)}`,

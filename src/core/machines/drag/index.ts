@@ -5,7 +5,7 @@ import { fields, slots } from './fields.ts';
 import { limits } from './limits.ts';
 import { makeDrag } from './make.ts';
 import { mistakes } from './mistakes.ts';
-import { cautions, differences, drawing, reading, reset, slope, start, steps } from './paper.ts';
+import { between, cautions, differences, drawing, reading, reset, slope, start, steps } from './paper.ts';
 import type { Drag } from './station.ts';
 
 /** Drag and rolling on the level: what it costs to move a load without raising it. */
@@ -22,6 +22,7 @@ export const drag: Machine<Drag> = {
   mistakes,
   steps,
   reading,
+  between,
   reset,
   cautions,
   equipment,

@@ -1,7 +1,7 @@
 import type { Drawing } from '../../description/drawing.ts';
 import type { Caution, Step } from '../../description/step.ts';
 import { drawCarriage } from '../../parts/carriage-drawing.ts';
-import { carriageSteps, pullSteps } from '../../parts/carriage-paper.ts';
+import { carriageSteps, pullSteps, unloaded } from '../../parts/carriage-paper.ts';
 import { directionOf, drawPull } from '../../parts/guided-pull-drawing.ts';
 import { type Radians, radians } from '../../quantities/brands.ts';
 import { keyOf } from '../../statics/carriage.ts';
@@ -21,6 +21,12 @@ const REACH = 0.3;
 export const steps = (drag: Drag, isFelt = false): readonly Step[] => [
   ...carriageSteps(drag, 'drag', isFelt),
   ...pullSteps(drag, 'drag.step.pull-level', isFelt),
+];
+
+/** What rides comes back first, and gives up its load to what rides next. */
+export const between = (from: Drag, to: Drag): readonly Step[] => [
+  { key: `drag.reset.${keyOf(from)}`, facts: {} },
+  ...(from.rides === to.rides ? [] : [unloaded(from)]),
 ];
 
 /** Load and scale come off; what rides goes back to where it started. */

@@ -16,9 +16,9 @@ export const sentences = {
   'drag.reset.load': 'Put the load back in its tray.',
   'drag.reset.string': 'Lay the string straight.',
   'drag.reset.scale': 'Take the scale off the string.',
-  'drag.reset.wheels': 'Roll the cart back to where it started.',
-  'drag.reset.bare-base': 'Slide the block back to where it started.',
-  'drag.reset.rollers': 'Roll the plank back to where it started.',
+  'drag.reset.wheels': 'Put the cart back where it started.',
+  'drag.reset.bare-base': 'Put the block back where it started.',
+  'drag.reset.rollers': 'Put the plank back where it started.',
   'drag.mistake.string-not-level': 'the string was not level, about 15 degrees up',
   'drag.mistake.read-too-near': 'it was read too near the guide pulley, at half the distance',
 } as const;

@@ -5,7 +5,7 @@ import { balanceIncline, idealAdvantage } from './incline.ts';
 import { limits } from './limits.ts';
 import { makeIncline } from './make.ts';
 import { mistakes } from './mistakes.ts';
-import { cautions, differences, drawing, reading, reset, slope, start, steps } from './paper.ts';
+import { between, cautions, differences, drawing, reading, reset, slope, start, steps } from './paper.ts';
 import type { InclinedPlane } from './station.ts';
 
 /** The inclined plane: a board propped at one end, a load on base, rollers or wheels, a string up it. */
@@ -22,6 +22,7 @@ export const inclinedPlane: Machine<InclinedPlane> = {
   mistakes,
   steps,
   reading,
+  between,
   reset,
   cautions,
   equipment,

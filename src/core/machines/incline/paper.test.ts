@@ -127,6 +127,23 @@ describe('the paper of an inclined plane', () => {
     expect(last).toEqual(['incline.step.pull-along', 'string.step.pull-leaning', 'string.step.pull-down']);
   });
 
+  test('is read at its place where the string comes from a pulley, and anywhere else where it does not', () => {
+    const read = (way: 'raise' | 'lower' | 'held' | 'start') =>
+      stations.map((station) => inclinedPlane.reading?.(station, way)?.map(({ key }) => key) ?? null);
+    expect(read('raise')).toEqual([null, null, null, ['string.step.read-at-rollers']]);
+    expect(read('lower')[3]).toEqual(['carriage.step.creep-rollers', 'string.step.read-at-rollers']);
+    for (const way of ['held', 'start'] as const)
+      expect(read(way)[3]?.[0]).toBe('string.step.hold-at-rollers');
+  });
+
+  test('gives up its load before something else rides', () => {
+    const [cart1, block1] = stations;
+    if (cart1 === undefined || block1 === undefined) throw new Error('no stations');
+    const keys = (to: typeof cart1) => inclinedPlane.between?.(cart1, to).map(({ key }) => key);
+    expect(keys(block1)).toEqual(['incline.reset.wheels', 'carriage.step.unload-wheels']);
+    expect(keys(cart1)).toEqual(['incline.reset.wheels']);
+  });
+
   test('has steps of one action in at most twelve words', () => {
     for (const station of stations)
       for (const { key } of inclinedPlane.steps(station)) {

@@ -2,7 +2,7 @@ import type { Drawing, Point, Shape } from '../../description/drawing.ts';
 import type { Caution, Step } from '../../description/step.ts';
 import { angleFact, lengthFact } from '../../diagnostics/facts.ts';
 import { CARRIAGE_LENGTH, drawCarriage } from '../../parts/carriage-drawing.ts';
-import { carriageSteps, pullSteps } from '../../parts/carriage-paper.ts';
+import { carriageSteps, pullSteps, unloaded } from '../../parts/carriage-paper.ts';
 import { directionOf, drawPull } from '../../parts/guided-pull-drawing.ts';
 import { type Radians, radians } from '../../quantities/brands.ts';
 import { keyOf } from '../../statics/carriage.ts';
@@ -31,6 +31,12 @@ function slopeSteps(plane: InclinedPlane): readonly Step[] {
     ? [{ key: 'incline.step.rise', facts: { rise: lengthFact(rise.value), length } }]
     : [{ key: 'incline.step.pin', facts: { hole: plane.pin, length } }];
 }
+
+/** What rides comes back first, and gives up its load to what rides next. */
+export const between = (from: InclinedPlane, to: InclinedPlane): readonly Step[] => [
+  { key: `incline.reset.${keyOf(from)}`, facts: {} },
+  ...(from.rides === to.rides ? [] : [unloaded(from)]),
+];
 
 /** What rides comes down and is emptied; the board stays as steep as the next group needs it. */
 export const reset = (plane: InclinedPlane, isFelt = false): readonly Step[] => [

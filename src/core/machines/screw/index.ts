@@ -4,7 +4,7 @@ import { fields, screwPart, slots } from './fields.ts';
 import { limits } from './limits.ts';
 import { makeScrew } from './make.ts';
 import { mistakes } from './mistakes.ts';
-import { cautions, differences, drawing, reset, steps } from './paper.ts';
+import { between, cautions, differences, drawing, reset, start, steps } from './paper.ts';
 import { balanceScrew, idealAdvantage } from './screw.ts';
 import type { Screw } from './station.ts';
 import { tally } from './tally.ts';
@@ -22,9 +22,11 @@ export const screw: Machine<Screw> = {
   limits,
   mistakes,
   steps,
+  between,
   reset,
   cautions,
   equipment,
   drawing,
+  start,
   differences,
 };

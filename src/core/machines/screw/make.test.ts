@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import type { Drawing } from '../../description/drawing.ts';
 import type { Filled, FilledValue } from '../../description/fields.ts';
 import { isNotDefined } from '../../description/not-defined.ts';
 import { metresPerSecondSquared, newtons } from '../../quantities/brands.ts';
@@ -199,6 +200,34 @@ describe('what the screw prints', () => {
       'screw.steep',
     );
     for (const { code } of notes) expect(texts).toHaveProperty([code, 'what']);
+  });
+
+  it('begins to count before it turns, leaves the number to the last line, and draws no pull', () => {
+    const keys = (each: Screw) => screw.steps(each).map(({ key }) => key.replace('screw.step.', ''));
+    expect(keys(withTravel)).toEqual(['start-flush', 'mark', 'count', 'turn-until']);
+    expect(keys(withTurns)).toEqual(['start-gap', 'mark', 'count', 'turn-count']);
+    for (const each of [withTravel, withTurns]) {
+      const shapes = screw.drawing(each, atBest).shapes;
+      expect(shapes.map(({ shape }) => shape)).not.toContain('effort');
+      expect(shapes).toContainEqual(expect.objectContaining({ key: 'screw.label.face' }));
+    }
+    const between = (from: Screw, to: Screw) => screw.between?.(from, to).map(({ key }) => key);
+    expect(between(withTravel, withTurns)).toEqual(['screw.reset.turn-back-gap']);
+    expect(between(withTurns, withTravel)).toEqual(['screw.reset.turn-back']);
+    expect(between(station, withTurns)).toEqual(['screw.reset.load']);
+    expect(between(withTurns, station)).toEqual([]);
+  });
+
+  it('is left right down and without its load, lower than at work', () => {
+    const topOf = (drawing: Drawing | undefined) =>
+      Math.max(
+        ...(drawing?.shapes ?? []).flatMap((each) =>
+          each.shape === 'body' && each.role !== 'bar' ? each.outline.map(([, y]) => y) : [],
+        ),
+      );
+    const [left] = screw.start?.(station, atBest) ?? [];
+    expect(topOf(left)).toBeLessThan(topOf(screw.drawing(station, atBest)));
+    expect(left?.shapes.some((each) => each.shape === 'body' && each.role === 'block')).toBe(false);
   });
 
   it('draws the lever with its pull square to it, and one lead', () => {

@@ -33,6 +33,19 @@ export function steps(screw: Screw, isFelt = false): readonly Step[] {
   ];
 }
 
+/** Whoever counts begins at the start again; a load comes off before the face is there. */
+export function between(from: Screw, to: Screw): readonly Step[] {
+  if (!isCounted(to)) return [];
+  return isCounted(from) ? [turnedBack(to)] : [{ key: 'screw.reset.load', facts: {} }];
+}
+
+function turnedBack({ inputs }: Screw): Step {
+  const gap = atBest(inputs.startGap);
+  return gap > 0
+    ? { key: 'screw.reset.turn-back-gap', facts: { gap: lengthFact(gap) } }
+    : { key: 'screw.reset.turn-back', facts: {} };
+}
+
 /** Counted: turned back, unmarked, the ruler away. Pulled: load and scale off, turned right down. */
 export function reset(screw: Screw, isFelt = false): readonly Step[] {
   if (!isCounted(screw))
@@ -41,14 +54,7 @@ export function reset(screw: Screw, isFelt = false): readonly Step[] {
       { key: isFelt ? 'screw.reset.load-away' : 'screw.reset.scale', facts: {} },
       { key: 'screw.reset.turn-down', facts: {} },
     ];
-  const gap = atBest(screw.inputs.startGap);
-  return [
-    gap > 0
-      ? { key: 'screw.reset.turn-back-gap', facts: { gap: lengthFact(gap) } }
-      : { key: 'screw.reset.turn-back', facts: {} },
-    { key: 'screw.reset.mark', facts: {} },
-    { key: 'screw.reset.ruler', facts: {} },
-  ];
+  return [turnedBack(screw), { key: 'screw.reset.mark', facts: {} }, { key: 'screw.reset.ruler', facts: {} }];
 }
 
 export const cautions = (): readonly Caution[] => [{ key: 'caution.fingers', facts: {}, source: 'fingers' }];
@@ -86,18 +92,25 @@ export function differences(
 const DRAWN_TURNS = 24;
 
 /** Side view of the thread with its load, and the lever seen along the axis, to one scale. */
-export function drawing(screw: Screw, at: At): Drawing {
+export const drawing = (screw: Screw, at: At): Drawing => drawn(screw, at, false);
+
+/** As it is left: pulled, it stands right down and without its load; counted, it touches its face again. */
+export const start = (screw: Screw, at: At): readonly Drawing[] => [drawn(screw, at, !isCounted(screw))];
+
+function drawn(screw: Screw, at: At, isDown: boolean): Drawing {
   const d = at(screw.inputs.diameter);
-  const turns = Math.min(DRAWN_TURNS, Math.max(6, Math.ceil((4 * d) / at(screw.inputs.pitch))));
+  const full = Math.min(DRAWN_TURNS, Math.max(6, Math.ceil((4 * d) / at(screw.inputs.pitch))));
+  const turns = isDown ? Math.ceil(full / 4) : full;
   const height = turns * at(screw.inputs.pitch);
-  const nut = height / 3;
+  const nut = (full * at(screw.inputs.pitch)) / 3;
   const axis = -5 * d;
   return {
     shapes: [
       { shape: 'ground', from: [axis - 2.5 * d, -nut], to: [axis + 2.5 * d, -nut] },
       { shape: 'body', role: 'nut', outline: box(axis - 1.25 * d, -nut, axis + 1.25 * d, 0) },
       { shape: 'body', role: 'screw', outline: threadOutline(screw, at, axis, turns) },
-      ...(isCounted(screw) ? movedFace(screw, at, axis, height) : carriedLoad(axis, height, d)),
+      ...(isCounted(screw) ? movedFace(screw, at, axis, height) : []),
+      ...(isCounted(screw) || isDown ? [] : carriedLoad(axis, height, d)),
       {
         shape: 'measure',
         from: [axis - 1.25 * d, 0],
@@ -147,7 +160,13 @@ function leverView(screw: Screw, at: At): readonly Shape[] {
   return [
     { shape: 'body', role: 'bar', outline: box(0, -d / 4, a, d / 4) },
     circle,
-    { shape: 'label', at: [0.4 * a, -1.2 * d], key: 'screw.label.from-above', facts: {} },
+    {
+      shape: 'label',
+      at: [-0.5 * d, -1.2 * d - 0.1 * a],
+      key: 'screw.label.from-above',
+      facts: {},
+      anchor: 'start',
+    },
     ...(isCounted(screw)
       ? []
       : [{ shape: 'effort', from: [a, 0], direction: Math.PI / 2, newtons: 0, scale: 'level' } as const]),

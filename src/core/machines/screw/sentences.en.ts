@@ -58,7 +58,7 @@ export const sentences = {
   'screw.step.hook-hand': 'Take the lever in your hand, {arm} from the axis.',
   'screw.step.pull-square-hand': 'Keep your pull level and square to the lever.',
   'screw.step.pull-on': 'Pull so that the screw goes up.',
-  'screw.reset.turn-back': 'Turn the screw back to where it just touches.',
+  'screw.reset.turn-back': 'Turn the screw back until it just touches the face.',
   'screw.reset.turn-back-gap': 'Turn the screw back to {gap} before the face.',
   'screw.reset.mark': 'Rub the mark off the screw.',
   'screw.reset.ruler': 'Put the ruler back in its tray.',

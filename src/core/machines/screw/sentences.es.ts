@@ -55,7 +55,7 @@ export const sentences = {
   'screw.step.mark': 'Dibuja con lápiz una marca en el tornillo, de tu lado.',
   'screw.step.count': 'Cuenta una cada vez que la marca vuelva a ti.',
   'screw.step.turn-count': 'Gira hasta contar {turns} vueltas.',
-  'screw.step.turn-until': 'Gira hasta que la regla muestre que la cara avanzó {travel}.',
+  'screw.step.turn-until': 'Gira hasta que la cara avance {travel} en la regla.',
   'screw.step.turn-down': 'Gira el tornillo hasta abajo.',
   'screw.step.load': 'Pon la carga en la cabeza del tornillo.',
   'screw.step.hook': 'Engancha el dinamómetro en la palanca, a {arm} del eje.',

@@ -5,7 +5,7 @@ import { cordsPart, fields, malletPart, slots, wedgePart } from './fields.ts';
 import { limits } from './limits.ts';
 import { makeWedge } from './make.ts';
 import { mistakes } from './mistakes.ts';
-import { cautions, differences, reading, reset, steps } from './paper.ts';
+import { between, cautions, differences, reading, reset, steps } from './paper.ts';
 import type { Wedge } from './station.ts';
 import { balanceWedge, idealAdvantage, tally } from './wedge.ts';
 
@@ -23,6 +23,7 @@ export const wedge: Machine<Wedge> = {
   mistakes,
   steps,
   reading,
+  between,
   reset,
   cautions,
   equipment,

@@ -1,9 +1,10 @@
 import { describe, expect, it } from 'vitest';
+import { liftingWedge, splittingWedge } from '../../../../test/stations/wedge.ts';
 import type { Filled, FilledValue } from '../../description/fields.ts';
 import { isNotDefined } from '../../description/not-defined.ts';
-import { metresPerSecondSquared, newtons } from '../../quantities/brands.ts';
+import { kilograms, metresPerSecondSquared, newtons } from '../../quantities/brands.ts';
 import type { Dimension } from '../../quantities/dimension.ts';
-import { between, measured } from '../../uncertainty/measured.ts';
+import { between, exactly, measured } from '../../uncertainty/measured.ts';
 import { atBest, atShifted } from '../../uncertainty/propagate.ts';
 import type { Preparation } from '../machine.ts';
 import { diagnostics as texts } from './diagnostics.en.ts';
@@ -230,7 +231,31 @@ describe('what the wedge prints', () => {
       'hammers and mallets',
     ]);
     expect(topics(stations[1])).toEqual(['fingers', 'elastic cords', 'eye protection']);
+    const bare = liftingWedge({ angle: 0.1 });
+    const struck = { ...bare, inputs: { ...bare.inputs, malletMass: exactly(kilograms(0.3)) } };
+    expect(topics(struck)).toEqual(['fingers', 'eye protection', 'hammers and mallets']);
+    expect(topics(bare)).toEqual(['fingers']);
     expect(topics(stations[2])).toEqual(['fingers']);
+  });
+
+  it('is pulled by a scale, pushed by hand without one, and struck where there is a mallet', () => {
+    const ways = [splittingWedge({ angle: 0.1, preTension: 2 }), stations[0]].map((station) => {
+      if (station === undefined) throw new Error('no station');
+      const drive = (isFelt: boolean) => ({
+        keys: wedge.steps(station, isFelt).map(({ key }) => key),
+        pushes: wedge.drawing(station, atBest, isFelt).shapes.some((each) => 'pushes' in each),
+      });
+      return [drive(false), drive(true)];
+    });
+    for (const [pulled, felt] of ways) {
+      expect(pulled?.keys).toContain('wedge.step.hook');
+      expect(pulled?.pushes).toBe(false);
+      expect(felt?.keys).not.toContain('wedge.step.hook');
+      expect(felt?.pushes).toBe(true);
+      expect(felt?.keys[0]).toBe('wedge.step.glasses');
+    }
+    expect(ways[0]?.[1]?.keys).toContain('wedge.step.push-to-mark');
+    expect(ways[1]?.[1]?.keys).toContain('wedge.step.strike');
   });
 
   it('draws a wedge that goes down with its scale upside down below it', () => {

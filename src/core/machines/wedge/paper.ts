@@ -60,6 +60,14 @@ export function reading(wedge: Wedge, way: WayOfReading): readonly Step[] | null
 /** What can fly: cords that are stretched, splinters under a mallet. */
 const wantsGlasses = (wedge: Wedge): boolean => wedge.hasCords || wedge.inputs.malletMass !== undefined;
 
+/** The one wedge comes out before another goes in. */
+export const between = (from: Wedge): readonly Step[] => [outOf(from)];
+
+const outOf = ({ form }: Wedge): Step => ({
+  key: form === 'lifting' ? 'wedge.reset.out-from-under' : 'wedge.reset.out-of-gap',
+  facts: {},
+});
+
 /** The wedge comes out before the cords come off; cords are never left stretched. */
 export function reset(wedge: Wedge): readonly Step[] {
   const tray: Step = {
@@ -67,13 +75,9 @@ export function reset(wedge: Wedge): readonly Step[] {
     facts: {},
   };
   if (wedge.form === 'lifting')
-    return [
-      { key: 'wedge.reset.out-from-under', facts: {} },
-      { key: 'wedge.reset.load-against-stop', facts: {} },
-      tray,
-    ];
+    return [outOf(wedge), { key: 'wedge.reset.load-against-stop', facts: {} }, tray];
   return [
-    { key: 'wedge.reset.out-of-gap', facts: {} },
+    outOf(wedge),
     wedge.hasCords
       ? { key: 'wedge.reset.cords-off', facts: {} }
       : { key: 'wedge.reset.close-gap', facts: {} },

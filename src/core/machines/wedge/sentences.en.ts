@@ -58,7 +58,7 @@ export const sentences = {
   'wedge.step.load-against-stop': 'Stand the load against the stop.',
   'wedge.step.edge-under-load': 'Put the thin edge of the wedge under the load.',
   'wedge.step.cords-on': 'Loop the cords round them.',
-  'wedge.step.edge-in-gap': 'Set the thin edge between them.',
+  'wedge.step.edge-in-gap': "Set the wedge's thin edge between them.",
   'wedge.step.push-in': 'Push on the thick end of the wedge by hand.',
   'wedge.step.push-to-mark': 'Push its thick end by hand until {advance} are in.',
   'wedge.step.hold': 'Hold the wedge with its holder.',

@@ -60,7 +60,7 @@ export const sentences = {
   'wedge.step.load-against-stop': 'Coloca la carga contra el tope.',
   'wedge.step.edge-under-load': 'Pon el lado fino de la cuña bajo la carga.',
   'wedge.step.cords-on': 'Enlázalos con las gomas.',
-  'wedge.step.edge-in-gap': 'Pon el lado fino entre ellos.',
+  'wedge.step.edge-in-gap': 'Pon el lado fino de la cuña entre ellos.',
   'wedge.step.push-in': 'Empuja con la mano el lado grueso de la cuña.',
   'wedge.step.push-to-mark': 'Empuja el lado grueso con la mano hasta que entren {advance}.',
   'wedge.step.hold': 'Sujeta la cuña con su soporte.',
