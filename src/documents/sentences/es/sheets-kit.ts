@@ -85,7 +85,7 @@ export const sheetsKit = {
   'sheet.equipment.nut': 'tuerca del tornillo',
   'sheet.equipment.stop': 'tope para la carga',
   'sheet.equipment.two blocks': 'par de bloques',
-  'sheet.equipment.string': 'cuerda',
+  'sheet.equipment.string': 'cuerda para tirar',
   'sheet.equipment.line': 'cuerda',
   'sheet.equipment.tray': 'bandeja',
   'sheet.equipment.ruler': 'regla',
