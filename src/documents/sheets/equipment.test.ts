@@ -177,12 +177,13 @@ test('the card of a table and the packing list name all its equipment, and none 
   );
 });
 
-test('the box total is the least that it can weigh where the tables need what nobody weighed', () => {
+test('the box total is the least that it can weigh, and the key for groups that wait is packed too', () => {
   const [list] = packingList.build(paperJob(preparedForCards(demoPrepared())));
   if (list === undefined) throw new Error('no list');
   expect(wordsOf(list).find((line) => line.startsWith('All boxes'))).toMatch(
     /^All boxes: at least [\d.]+ kg$/,
   );
+  expect(wordsOf(list)).toContain('Key to "more to find"');
 });
 
 test('a ruler and a line that the kit lists are named by their marks, each on one table', () => {

@@ -167,7 +167,8 @@ function besideBlocks(language: Language, beside: readonly Beside[]): readonly B
 }
 
 /** The laminated paper belongs to the kit as well. */
-function papers({ sheet: { tables } }: PaperJob, say: Say): readonly Block[] {
+function papers({ sheet: { tables }, prepared }: PaperJob, say: Say): readonly Block[] {
+  const hasKey = prepared.tables.some(({ setups }) => setups.some(({ isExtra }) => isExtra));
   return [
     {
       block: 'together',
@@ -175,9 +176,12 @@ function papers({ sheet: { tables } }: PaperJob, say: Say): readonly Block[] {
         { block: 'heading', level: 2, text: say('sheet.packing.papers') },
         {
           block: 'ticks',
-          items: ['cards', 'signs', 'tags'].map((key) =>
-            say(`sheet.packing.${key}`, { tables: tables.map(({ mark }) => mark) }),
-          ),
+          items: [
+            ...['cards', 'signs', 'tags'].map((key) =>
+              say(`sheet.packing.${key}`, { tables: tables.map(({ mark }) => mark) }),
+            ),
+            ...(hasKey ? [say('sheet.more-key')] : []),
+          ],
         },
       ],
     },
