@@ -44,7 +44,7 @@ export function work(setups: readonly SetupSheet[], language: Language, marked: 
       1.3,
       ...Array.from({ length: READINGS }, () => 1.1),
       0.8,
-      ...(isReckoned ? [1.4] : []),
+      ...(isReckoned ? [1.7] : []),
       ...[1.1, 1.1, 1.3, 1.2, 1.2],
     ],
     align: ['left', 'left', 'left', 'left', 'left', 'center'],
