@@ -136,15 +136,15 @@ function movedFace(screw: Screw, at: At, axis: number, height: number): readonly
   const low = height + gap;
   return [
     { shape: 'body', role: 'block', outline: box(axis - 1.5 * d, low, axis + 1.5 * d, low + d / 2) },
-    { shape: 'label', at: [axis, low + d], key: 'screw.label.face', facts: {} },
+    { shape: 'label', at: [axis + 1.7 * d, low], key: 'screw.label.face', facts: {}, anchor: 'start' },
     ...(gap === 0
       ? []
       : [
           {
             shape: 'measure',
-            from: [axis + 1.5 * d, height],
-            to: [axis + 1.5 * d, low],
-            offset: 1,
+            from: [axis - 1.5 * d, height],
+            to: [axis - 1.5 * d, low],
+            offset: -1,
             metres: gap,
           } as const,
         ]),
@@ -162,7 +162,7 @@ function leverView(screw: Screw, at: At): readonly Shape[] {
     circle,
     {
       shape: 'label',
-      at: [-0.5 * d, -1.2 * d - 0.1 * a],
+      at: [-0.5 * d, -1.2 * d - 0.05 * a],
       key: 'screw.label.from-above',
       facts: {},
       anchor: 'start',
