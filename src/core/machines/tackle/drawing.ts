@@ -46,7 +46,7 @@ export function drawing(tackle: Tackle, at: At): Drawing {
   const width = (n * BETWEEN_PARTS) / 2 + RADIUS;
   const ceiling = HEIGHT + 2 * RADIUS;
   // A pull straight up has to pass beside the support.
-  const reach = tackle.pull === 'up' && tackle.guides === 0 ? end[0] - RADIUS : width + spread;
+  const reach = tackle.pull === 'up' && tackle.guides === 0 ? end[0] - RADIUS / 2 : width + spread;
   const tied: Point = upwards(0) ? [column(0), n === 1 ? 0 : -RADIUS] : [head(0)[0], ceiling];
   return {
     isSketch: true,
@@ -60,7 +60,7 @@ export function drawing(tackle: Tackle, at: At): Drawing {
         ? [frame(-width + RADIUS, width - RADIUS, -1.4 * RADIUS, -RADIUS)]
         : []),
       ...(blocks.includes('fixed block')
-        ? [frame(-width - spread, width + spread, HEIGHT + 1.2 * RADIUS, ceiling)]
+        ? [frame(-width - spread, reach, HEIGHT + 1.2 * RADIUS, ceiling)]
         : []),
       ...sheaves,
       ...wheels,
@@ -68,7 +68,7 @@ export function drawing(tackle: Tackle, at: At): Drawing {
       ...names(tackle, {
         left: -width - spread,
         from,
-        tied: [upwards(0) ? foot(0)[0] : head(0)[0], upwards(0) ? HEIGHT / 4 : (3 * HEIGHT) / 4],
+        tied: between(foot(0), head(0), upwards(0) ? 1 / 4 : 3 / 4),
       }),
       { shape: 'load', hook: n === 1 ? foot(0) : [0, -1.4 * RADIUS], label: 'load' },
       {
@@ -121,6 +121,11 @@ function ledTo(tackle: Tackle, end: Point): { path: Point[]; from: Point; wheels
   };
 }
 
+const between = ([x, y]: Point, [toX, toY]: Point, share: number): Point => [
+  x + share * (toX - x),
+  y + share * (toY - y),
+];
+
 /** Which block is which and which end is which, clear of the line: on the left, and at the hand. */
 function names(
   { parts, blocks, fallLeaves, pull }: Tackle,
@@ -133,15 +138,20 @@ function names(
     key: `tackle.label.${name}${mark === undefined ? '' : '-named'}`,
     facts: mark === undefined ? {} : { mark },
   });
-  const free = pull === 'up' ? [] : [label('free-end', [at.from[0] + CLEAR, at.from[1] + CLEAR], 'start')];
-  if (parts === 1) return free;
+  const [x, y] = at.from;
+  const free = {
+    down: label('free-end', [x + CLEAR, y + CLEAR], 'start'),
+    up: label('free-end', [x, y - 3 * CLEAR], 'start'),
+    level: label('free-end', [x, y - 6 * CLEAR], 'start'),
+  }[pull];
+  if (parts === 1) return [free];
   return [
     ...(blocksAlongTheLine(parts, fallLeaves).includes('fixed block')
       ? [label('upper', [at.left, HEIGHT + RADIUS], 'end', blocks?.fixed)]
       : []),
     label('lower', [at.left, -RADIUS], 'end', blocks?.moving),
     label('dead-end', at.tied, 'end'),
-    ...free,
+    free,
   ];
 }
 

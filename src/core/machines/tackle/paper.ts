@@ -29,7 +29,7 @@ export function steps(tackle: Tackle, isFelt = false): readonly Step[] {
 const overOnePulley = (tackle: Tackle): readonly Step[] => [
   blockStep('hang-pulley', tackle.blocks?.fixed),
   step('lay-over'),
-  ...leftEmpty(tackle),
+  ...(tackle.sheaves.fixed > 1 ? [step('empty-pulley', { above: tackle.sheaves.fixed - 1 })] : []),
 ];
 
 /** From the dead end to the free one: the first two sheaves tell how it goes on. */

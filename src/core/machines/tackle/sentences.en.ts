@@ -48,6 +48,7 @@ export const sentences = {
   'tackle.step.empty': 'Leave sheaves empty: {above} in the upper block, {below} in the lower.',
   'tackle.step.empty-above': 'Leave sheaves empty: {above} in the upper block.',
   'tackle.step.empty-below': 'Leave sheaves empty: {below} in the lower block.',
+  'tackle.step.empty-pulley': 'Leave {above} of its sheaves empty.',
   'tackle.step.count': 'Count {parts} parts of line on the lower block.',
   'tackle.step.guide': 'Lead the free end round the guide pulley.',
   'tackle.step.guides': 'Lead the free end round both guide pulleys.',

@@ -49,6 +49,7 @@ export const sentences = {
   'tackle.step.empty': 'Deja roldanas libres: {above} en el bloque de arriba, {below} abajo.',
   'tackle.step.empty-above': 'Deja roldanas libres: {above} en el bloque de arriba.',
   'tackle.step.empty-below': 'Deja roldanas libres: {below} en el bloque de abajo.',
+  'tackle.step.empty-pulley': 'Deja libres {above} de sus roldanas.',
   'tackle.step.count': 'Cuenta {parts} ramales de cuerda en el bloque de abajo.',
   'tackle.step.guide': 'Pasa el extremo libre por la polea guía.',
   'tackle.step.guides': 'Pasa el extremo libre por las dos poleas guía.',

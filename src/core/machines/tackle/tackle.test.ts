@@ -7,9 +7,9 @@ import { metresPerSecondSquared, newtons } from '../../quantities/brands.ts';
 import type { Asked, Balance } from '../../statics/balance.ts';
 import { measured, standardUncertainty } from '../../uncertainty/measured.ts';
 import { atBest, propagate } from '../../uncertainty/propagate.ts';
-import { differences, drawing, steps } from './paper.ts';
+import { between, differences, drawing, steps } from './paper.ts';
 import { sentences } from './sentences.en.ts';
-import { blocksAlongTheLine, mostParts, sheavesNeeded } from './station.ts';
+import { blocksAlongTheLine, mostParts, sheavesNeeded, type Tackle } from './station.ts';
 import { balanceTackle, idealAdvantage } from './tackle.ts';
 
 const seeded = { seed: 22 };
@@ -184,6 +184,37 @@ describe('a tackle', () => {
 });
 
 describe('on paper', () => {
+  const toldBy = (station: Tackle): readonly string[] =>
+    steps(station).map(({ key }) => key.split('.')[2] ?? '');
+  const from = tackleStation({ parts: 2, spareSheaves: 1 });
+
+  test('an even number of parts is tied above, an odd one below, and the first sheave is the other block', () => {
+    for (const parts of [2, 3, 4, 5])
+      for (const fallLeaves of ['fixed block', 'moving block'] as const) {
+        const told = toldBy(tackleStation({ parts, fallLeaves }));
+        const tied = told.findIndex((name) => name.startsWith('tie-'));
+        expect(told.slice(tied, tied + 2)).toEqual(
+          parts % 2 === 0 ? ['tie-above', 'lead-under'] : ['tie-below', 'lead-over'],
+        );
+        expect(told.includes('hang-fixed')).toBe(sheavesNeeded(parts, fallLeaves).fixed > 0);
+      }
+  });
+
+  test('blocks are named by their marks, and sheaves that the line passes by are left empty', () => {
+    const told = steps({ ...from, blocks: { fixed: 'A', moving: 'B' } });
+    expect(told.filter(({ facts }) => 'mark' in facts).map(({ facts }) => facts.mark)).toEqual(['A', 'B']);
+    expect(told.find(({ key }) => key === 'tackle.step.empty')?.facts).toEqual({ above: 1, below: 1 });
+  });
+
+  test('between two setups the load comes down, and the line comes out as far as it must', () => {
+    const undone = (a: Tackle, b: Tackle) => between(a, b).map(({ key }) => key.split('.')[2]);
+    const four = tackleStation({ parts: 4 });
+    expect(undone(from, from)).toEqual(['load']);
+    expect(undone(from, four)).toEqual(['load', 'scale']);
+    expect(undone(four, from)).toEqual(['load', 'scale', 'pull-back']);
+    expect(undone(four, tackleStation({ parts: 3 }))).toEqual(['load', 'scale', 'take-out']);
+  });
+
   test('every step, difference and cause has its English sentence', () => {
     fc.assert(
       fc.property(said, (each) => {

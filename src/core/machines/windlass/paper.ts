@@ -14,6 +14,8 @@ import type { At } from '../../uncertainty/propagate.ts';
 import type { Windlass } from './station.ts';
 import { arms, directionOf } from './windlass.ts';
 
+/** A pull that leans less than this from straight down, level or up is that, as far as a hand can tell. */
+const PLAIN = 0.05;
 const step = (name: string, facts: Facts = {}): Step => ({ key: `windlass.step.${name}`, facts });
 /** A line by its mark where it has one, as the line that it is here. */
 const lineStep = (name: string, mark: string | undefined): Step =>
@@ -23,7 +25,9 @@ const lineStep = (name: string, mark: string | undefined): Step =>
  * How the station is set up, one action a step: the load down, the axle line unwound but for a turn, the
  * wheel line wound full, so that the one winds up what the other gives off.
  */
-export function steps({ layers, turnedBy, pull, lines }: Windlass, isFelt = false): readonly Step[] {
+export function steps(windlass: Windlass, isFelt = false): readonly Step[] {
+  const { layers, turnedBy, pull, lines } = windlass;
+  const isPlain = Math.abs(windlass.inputs.lean.value) < PLAIN;
   const hand = isFelt ? '-hand' : '';
   return [
     lineStep('tie-axle', lines?.axle),
@@ -32,7 +36,7 @@ export function steps({ layers, turnedBy, pull, lines }: Windlass, isFelt = fals
     step('load'),
     step(`hook-${turnedBy}${hand}`),
     step('side-by-side'),
-    step(`pull-${pull}${hand}`),
+    step(isPlain ? `pull-${pull}${hand}` : `pull-leaning${hand}`),
   ];
 }
 

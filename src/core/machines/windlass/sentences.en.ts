@@ -47,6 +47,8 @@ export const sentences = {
   'windlass.step.pull-down': 'Pull the scale straight down.',
   'windlass.step.pull-level': 'Pull the scale level.',
   'windlass.step.pull-up': 'Pull the scale straight up.',
+  'windlass.step.pull-leaning-hand': 'Pull the way the drawing shows.',
+  'windlass.step.pull-leaning': 'Pull the scale the way the drawing shows.',
   'windlass.step.read-square': 'Read as the crank slowly comes square to the scale.',
   'windlass.step.hold-square': 'Hold the crank still, square to the scale.',
   'windlass.step.set-square': 'Turn the crank till it is square to the scale.',

@@ -48,6 +48,8 @@ export const sentences = {
   'windlass.step.pull-down': 'Tira recto hacia abajo.',
   'windlass.step.pull-level': 'Tira en horizontal.',
   'windlass.step.pull-up': 'Tira recto hacia arriba.',
+  'windlass.step.pull-leaning-hand': 'Tira en la dirección del dibujo.',
+  'windlass.step.pull-leaning': 'Tira del dinamómetro en la dirección del dibujo.',
   'windlass.step.read-square': 'Lee cuando la manivela llega despacio a escuadra con el dinamómetro.',
   'windlass.step.hold-square': 'Mantén la manivela quieta, a escuadra con el dinamómetro.',
   'windlass.step.set-square': 'Gira la manivela hasta quedar a escuadra con el dinamómetro.',
