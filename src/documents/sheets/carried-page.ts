@@ -19,6 +19,9 @@ import { notPreparedBlocks, sheetForAdults } from './visit-sheet.ts';
 /** More printed ranges than this do not stand side by side beside the name of their table. */
 const SETUPS_A_LINE = 4;
 
+/** Share of the width that the name of a row has, beside that of all ranges together: about 14 mm. */
+const NAME_OF_ROW = 0.12;
+
 /** Height of a line that is written by hand, millimetres. */
 const ROOM_TO_WRITE = 6.5;
 
@@ -86,7 +89,7 @@ function tableBlock({ table, lines, rows }: CarriedTable, language: Language, sa
       {
         block: 'columns',
         // Four ranges side by side want the room that three leave to the name.
-        shares: !isMoved ? [9, 11] : table.setups.length < SETUPS_A_LINE ? [7, 13] : [4.4, 15.6],
+        shares: !isMoved ? [9, 11] : table.setups.length < SETUPS_A_LINE ? [6, 14] : [4.2, 15.8],
         columns: [
           [{ block: 'heading', level: 2, text: headingOf(table, say) }],
           isMoved
@@ -149,7 +152,7 @@ function goodAndToday(
           ...some.map(({ setup }) => say(moving.has(setup.mark) ? 'sheet.carried.blank' : 'sheet.none')),
         ],
       ],
-      widths: [0, ...some.map(() => 1)],
+      widths: [NAME_OF_ROW * some.length, ...some.map(() => 1)],
       rowHeight: ROOM_TO_WRITE,
       size: 'small',
     };
