@@ -23,11 +23,9 @@ export const steps = (drag: Drag, isFelt = false): readonly Step[] => [
   ...pullSteps(drag, 'drag.step.pull-level', isFelt),
 ];
 
-/** What rides comes back first, and gives up its load to what rides next. */
-export const between = (from: Drag, to: Drag): readonly Step[] => [
-  { key: `drag.reset.${keyOf(from)}`, facts: {} },
-  ...(from.rides === to.rides ? [] : [unloaded(from)]),
-];
+/** What rode gives up its load to what rides next; the steps themselves begin where it starts. */
+export const between = (from: Drag, to: Drag): readonly Step[] =>
+  from.rides === to.rides ? [] : [unloaded(from)];
 
 /** Load and scale come off; what rides goes back to where it started. */
 export const reset = (drag: Drag, isFelt = false): readonly Step[] => [

@@ -32,11 +32,9 @@ function slopeSteps(plane: InclinedPlane): readonly Step[] {
     : [{ key: 'incline.step.pin', facts: { hole: plane.pin, length } }];
 }
 
-/** What rides comes back first, and gives up its load to what rides next. */
-export const between = (from: InclinedPlane, to: InclinedPlane): readonly Step[] => [
-  { key: `incline.reset.${keyOf(from)}`, facts: {} },
-  ...(from.rides === to.rides ? [] : [unloaded(from)]),
-];
+/** What rode gives up its load to what rides next; the steps themselves begin where it starts. */
+export const between = (from: InclinedPlane, to: InclinedPlane): readonly Step[] =>
+  from.rides === to.rides ? [] : [unloaded(from)];
 
 /** What rides comes down and is emptied; the board stays as steep as the next group needs it. */
 export const reset = (plane: InclinedPlane, isFelt = false): readonly Step[] => [
