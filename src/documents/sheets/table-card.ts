@@ -69,7 +69,7 @@ const GAP = 5;
 const HEIGHTS = [84, 84, 76, 70, 62] as const;
 const LEAST_HEIGHT = 48;
 /** A sketch shows how things go together at any size, so the words beside it have more room. */
-const SKETCH_SHARE = 0.8;
+const SKETCH_SHARE = 0.7;
 
 function tableCard(job: PaperJob, shown: TableSheet, prepared: PreparedTable, name: string): SheetOfPaper {
   const language = job.languages.cards;
@@ -185,15 +185,14 @@ function ownPartsOf({ parts }: Card, { mark }: SetupSheet): readonly KitPart[] {
 
 /** Numbered steps; or only those that differ from a setup that stands on the card already. */
 function doing(
-  { say }: Card,
+  { say, table }: Card,
   setup: SetupSheet,
   actions: readonly string[],
   changes: Changes | null,
 ): readonly Block[] {
-  const compare: readonly Block[] =
-    setup.partner === null
-      ? []
-      : [{ block: 'text', text: say('page.compare', { partner: setup.partner }), tone: 'strong' }];
+  const compare: readonly Block[] = !table.setups.some(({ mark }) => mark === setup.partner)
+    ? []
+    : [{ block: 'text', text: say('page.compare', { partner: setup.partner ?? '' }), tone: 'strong' }];
   if (changes === null) return [{ block: 'steps', items: actions }, ...compare];
   const { like } = changes;
   if (changes.changes.length === 0)
