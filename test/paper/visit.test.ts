@@ -57,8 +57,9 @@ for (const paper of PAPERS)
       expect(
         read.fonts.filter(({ name, isEmbedded }) => !isEmbedded || !/AtkinsonHyperlegible/.test(name)),
       ).toEqual([]);
+      const activity = sheet.language === 'es' ? 'Día de puerto' : 'Harbour day';
       for (const page of read.text)
-        expect(plain(page)).toContain('Brackwater Boathouse, red kit (BB-03) · Harbour day · 2026-05-12');
+        expect(plain(page)).toContain(`Brackwater Boathouse, red kit (BB-03) · ${activity} · 2026-05-12`);
     }
   });
 
