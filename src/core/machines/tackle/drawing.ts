@@ -128,15 +128,15 @@ const between = ([x, y]: Point, [toX, toY]: Point, share: number): Point => [
 
 /** Which block is which and which end is which, clear of the line: on the left, and at the hand. */
 function names(
-  { parts, blocks, fallLeaves, pull }: Tackle,
+  { parts, fallLeaves, pull }: Tackle,
   at: { readonly left: number; readonly tied: Point; readonly from: Point },
 ): readonly Shape[] {
-  const label = (name: string, [x, y]: Point, anchor: 'start' | 'end', mark?: string): Shape => ({
+  const label = (name: string, [x, y]: Point, anchor: 'start' | 'end'): Shape => ({
     shape: 'label',
     at: [x + (anchor === 'end' ? -CLEAR : CLEAR), y],
     anchor,
-    key: `tackle.label.${name}${mark === undefined ? '' : '-named'}`,
-    facts: mark === undefined ? {} : { mark },
+    key: `tackle.label.${name}`,
+    facts: {},
   });
   const [x, y] = at.from;
   const free = {
@@ -147,9 +147,9 @@ function names(
   if (parts === 1) return [free];
   return [
     ...(blocksAlongTheLine(parts, fallLeaves).includes('fixed block')
-      ? [label('upper', [at.left, HEIGHT + RADIUS], 'end', blocks?.fixed)]
+      ? [label('upper', [at.left, HEIGHT + RADIUS], 'end')]
       : []),
-    label('lower', [at.left, -RADIUS], 'end', blocks?.moving),
+    label('lower', [at.left, -RADIUS], 'end'),
     label('dead-end', at.tied, 'end'),
     free,
   ];
