@@ -59,7 +59,13 @@ test('every outcome is a whole sentence under its row, with the figures that sho
   const setup = setupNamed(sheet, 'L1');
   const keyOf = (outcome: Prediction['outcome']): string => {
     const changed = { ...setup, prediction: { ...setup.prediction, outcome } };
-    const table = { mark: '1', title: 'One', machine: 'lever', setups: [changed] };
+    const table = {
+      mark: '1',
+      title: 'One',
+      titled: { title: 'One', titles: {} },
+      machine: 'lever',
+      setups: [changed],
+    };
     return keyTable('en', { ...sheet, tables: [table] }).replace(/\n\s+/g, ' ');
   };
   expect(keyOf({ kind: 'on its stop', wouldShow: -0.12, stop: 0 })).toContain(
