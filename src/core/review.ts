@@ -1,5 +1,5 @@
 import { nearestName } from './diagnostics/nearest-name.ts';
-import { type RefusedRow, readReadingsFile } from './files/readings-file.ts';
+import { type FileNote, type RefusedRow, readReadingsFile } from './files/readings-file.ts';
 import type { SourceText } from './files/source-text.ts';
 import type { Prepared, PreparedSetup } from './prepare.ts';
 import { type Judgement, judge } from './readings/judgement.ts';
@@ -10,6 +10,8 @@ export interface Review {
   readonly judged: readonly JudgedReading[];
   /** Rows that can't be matched with a setup, kept as they stand. */
   readonly refused: readonly (RefusedRow & { readonly nearest?: string })[];
+  /** How the file was read where it was not as plain as that: merged cells, guessed headings, doubles. */
+  readonly notes: readonly FileNote[];
 }
 
 export interface JudgedReading {
@@ -19,7 +21,8 @@ export interface JudgedReading {
 
 /** Readings file -> readings -> each against its setup -> likely causes. */
 export function review(prepared: Prepared, file: SourceText): Review {
-  const { readings, refused } = readReadingsFile(file);
+  const marks = setupsOf(prepared).map(({ setup }) => setup.mark);
+  const { readings, refused, notes } = readReadingsFile(file, marks);
   const found = readings.map((reading) => ({ reading, at: setupNamed(prepared, reading.setup) }));
   return {
     judged: found.flatMap(({ reading, at }) =>
@@ -29,6 +32,7 @@ export function review(prepared: Prepared, file: SourceText): Review {
       ...refused,
       ...found.flatMap(({ reading, at }) => (at === null ? [unknownSetup(prepared, reading)] : [])),
     ].sort((a, b) => a.line - b.line),
+    notes,
   };
 }
 

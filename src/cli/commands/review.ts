@@ -78,7 +78,7 @@ function reviewTyped(terminal: Terminal, prepared: Prepared, found: Arguments, l
   });
   if (judged === null) throw unknownSetup(prepared, setup);
   terminal.print(
-    found.isOn('json') ? reviewJson({ judged: [judged], refused: [] }) : judgedText(language, judged),
+    found.isOn('json') ? reviewJson({ judged: [judged], refused: [], notes: [] }) : judgedText(language, judged),
   );
   return EXIT.done;
 }

@@ -22,7 +22,7 @@ describe('a readings file', () => {
       'note\treading\tsetup\tgroup\nhook slipped\t2.2\tL1\tA',
       '\uFEFFgroup,setup,reading,note\nA,L1,"2.2",hook slipped',
     ])
-      expect(read(text)).toEqual({ readings: [wanted], refused: [] });
+      expect(read(text)).toEqual({ readings: [wanted], refused: [], notes: [] });
   });
 
   it('keeps a decimal comma where semicolons or tabs separate, or in quotes', () => {

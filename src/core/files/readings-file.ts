@@ -1,4 +1,5 @@
 import Papa from 'papaparse';
+import type { Facts } from '../diagnostics/diagnostic.ts';
 import type { WrittenReading } from '../readings/written-reading.ts';
 import type { SourceText } from './source-text.ts';
 
@@ -6,6 +7,16 @@ import type { SourceText } from './source-text.ts';
 export interface ReadingsFile {
   readonly readings: readonly WrittenReading[];
   readonly refused: readonly RefusedRow[];
+  /** How the file was read, where that was not plain. */
+  readonly notes: readonly FileNote[];
+}
+
+/** Something that was decided or seen while reading the file, as a sentence key with facts. */
+export interface FileNote {
+  /** `null` where it is about the whole file. */
+  readonly line: number | null;
+  readonly key: string;
+  readonly facts: Facts;
 }
 
 export interface RefusedRow {
@@ -23,7 +34,7 @@ type Column = (typeof COLUMNS)[number];
  * Readings as a spreadsheet writes them: columns group, setup, reading and note in any order, with
  * commas, semicolons or tabs between them. A row is never dropped and never changed.
  */
-export function readReadingsFile(file: SourceText): ReadingsFile {
+export function readReadingsFile(file: SourceText, _marks: readonly string[] = []): ReadingsFile {
   // Files that went through several hands have line ends of several kinds.
   const text = file.text.replace(/^\uFEFF/, '').replace(/\r\n?/g, '\n');
   const rows = rowsWithLines(text).filter((row) => row.cells.some((cell) => cell.trim() !== ''));
@@ -33,6 +44,7 @@ export function readReadingsFile(file: SourceText): ReadingsFile {
     return {
       readings: [],
       refused: rows.map((row) => refused(row, row === head ? 'readings.no-heading' : 'readings.no-column')),
+      notes: [],
     };
   const readings: WrittenReading[] = [];
   const notUsed: RefusedRow[] = [];
@@ -53,7 +65,7 @@ export function readReadingsFile(file: SourceText): ReadingsFile {
         line: row.line,
       });
   }
-  return { readings, refused: notUsed };
+  return { readings, refused: notUsed, notes: [] };
 }
 
 interface Row {

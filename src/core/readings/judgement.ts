@@ -5,7 +5,8 @@ import type { GoodRange, Outcome, Prediction } from '../setups/prediction.ts';
 import type { Setup } from '../setups/setup.ts';
 import { type Cause, causesOf, unitsFor } from './causes.ts';
 import { density } from './figure.ts';
-import { type Meaning, type ReadingUnit, readWritten, type WrittenReading } from './written-reading.ts';
+import { meaningAt } from './meaning-at.ts';
+import type { Meaning, ReadingUnit, WrittenReading } from './written-reading.ts';
 
 /**
  * What is made of one reading. `good` lies in the good range; `a little off` lies outside it and is
@@ -53,12 +54,14 @@ export function judge(
   prediction: Prediction = predict(setup),
 ): Judgement {
   const own = ownUnit(setup);
-  const meaning = readWritten(reading.written, [own.dimension]);
+  const meaning = meaningAt(reading.written, { setup, outcome: prediction.outcome, own });
   const good = goodOf(prediction.outcome);
   const none = { reading, meaning, because: null, value: null, good, causes: [] };
   if (meaning.kind === 'blank') return { ...none, verdict: 'no reading' };
   if (meaning.kind === 'unreadable')
-    return { ...none, verdict: 'unreadable', because: notDefined(meaning.why) };
+    return { ...none, verdict: 'unreadable', because: notDefined(meaning.why, meaning.facts) };
+  if (meaning.kind === 'bound')
+    return { ...none, verdict: 'not judged', because: notDefined('reading.bound') };
   if (meaning.kind === 'at the stop') return atTheStop(reading, meaning, setup, prediction);
   if (meaning.kind === 'off the scale') {
     const isOff = prediction.outcome.kind === 'off the scale';

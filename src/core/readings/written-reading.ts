@@ -1,3 +1,4 @@
+import type { Facts } from '../diagnostics/diagnostic.ts';
 import type { Dimension } from '../quantities/dimension.ts';
 import { toSi } from '../quantities/unit.ts';
 
@@ -5,22 +6,62 @@ import { toSi } from '../quantities/unit.ts';
 export interface WrittenReading {
   readonly group: string;
   readonly setup: string;
+  /** As written; several cells of one reading stand one after the other, `; ` between them. */
   readonly written: string;
   readonly note: string;
   /** Line in the readings file; `null` where it was typed at the table. */
   readonly line: number | null;
+  /** How easy it felt, where the file has a column for it: as written. */
+  readonly ease?: string;
+  /** What the group reckoned itself, where the file has columns for it: as written. */
+  readonly computed?: ComputedColumns;
+}
+
+/** Figures that a group reckoned from its readings, as written. */
+export interface ComputedColumns {
+  readonly advantage?: string;
+  readonly workIn?: string;
+  readonly workOut?: string;
 }
 
 /**
  * What a written reading means. An unreadable one stays unreadable and never becomes 0; a blank is
- * "no reading", which is not 0 either.
+ * "no reading", which is not 0 either; "less than 0.2" is a bound and no number.
  */
 export type Meaning =
-  | { readonly kind: 'number'; readonly number: number; readonly unit: ReadingUnit | null }
+  | NumberMeaning
+  | {
+      readonly kind: 'bound';
+      readonly side: 'below' | 'above';
+      readonly number: number;
+      readonly unit: ReadingUnit | null;
+    }
   | { readonly kind: 'at the stop' }
   | { readonly kind: 'off the scale' }
   | { readonly kind: 'blank' }
-  | { readonly kind: 'unreadable'; readonly why: string };
+  | { readonly kind: 'unreadable'; readonly why: string; readonly facts?: Facts };
+
+export interface NumberMeaning {
+  readonly kind: 'number';
+  /** In `unit`; of a range its middle, of several readings the middle one. */
+  readonly number: number;
+  readonly unit: ReadingUnit | null;
+  /** "about 2", "2?": the group was not sure, and that is kept. */
+  readonly hedged?: true;
+  /** Half the width of a range or what stands behind ±, in `unit`. */
+  readonly halfWidth?: number;
+  /** All of several readings, in the order they were written, in `unit`. */
+  readonly repeats?: readonly number[];
+  /** The other meaning of a text that has two, in `unit`. */
+  readonly otherwise?: number;
+  /** What had to be decided to read it, as sentence keys with facts. */
+  readonly told?: readonly Told[];
+}
+
+export interface Told {
+  readonly key: string;
+  readonly facts: Facts;
+}
 
 /** A unit as pupils write it: on a scale "g" is a graduation, so a force. */
 export interface ReadingUnit {
