@@ -48,12 +48,8 @@ function streamOf(s: Int32Array): RandomStream {
   return {
     even,
     normal,
-    fillEven: (block) => {
-      for (let n = 0; n < block.length; n += 1) block[n] = even();
-    },
-    fillNormal: (block) => {
-      for (let n = 0; n < block.length; n += 1) block[n] = normalFrom(s, even);
-    },
+    fillEven: (block) => fillEven(s, block),
+    fillNormal: (block) => fillNormal(s, block, even),
   };
 }
 
@@ -69,6 +65,74 @@ function nextWord(s: Int32Array): number {
   s[2] = c ^ (b << 9);
   s[3] = (d << 11) | (d >>> 21);
   return Math.imul((five << 7) | (five >>> 25), 9);
+}
+
+/** The same as one by one, with the state held in four variables: half the time. */
+function fillEven(s: Int32Array, block: Float64Array): void {
+  let [a, b, c, d] = s as unknown as [number, number, number, number];
+  let high = 0;
+  for (let n = 0; n < 2 * block.length; n += 1) {
+    const five = Math.imul(b, 5);
+    const word = Math.imul((five << 7) | (five >>> 25), 9);
+    const shifted = b << 9;
+    c ^= a;
+    d ^= b;
+    b ^= c;
+    a ^= d;
+    c ^= shifted;
+    d = (d << 11) | (d >>> 21);
+    if ((n & 1) === 0) high = word >>> 5;
+    else block[n >> 1] = (high * 2 ** 26 + (word >>> 6)) * TO_UNIT;
+  }
+  s[0] = a;
+  s[1] = b;
+  s[2] = c;
+  s[3] = d;
+}
+
+/** The same as one by one: what falls inside its layer (99 of 100) is done here, the rest one by one. */
+function fillNormal(s: Int32Array, block: Float64Array, even: () => number): void {
+  let a = s[0] as number;
+  let b = s[1] as number;
+  let c = s[2] as number;
+  let d = s[3] as number;
+  for (let n = 0; n < block.length; n += 1) {
+    let five = Math.imul(b, 5);
+    const layer = Math.imul((five << 7) | (five >>> 25), 9) >>> 24;
+    let shifted = b << 9;
+    c ^= a;
+    d ^= b;
+    b ^= c;
+    a ^= d;
+    c ^= shifted;
+    d = (d << 11) | (d >>> 21);
+    five = Math.imul(b, 5);
+    const share = Math.imul((five << 7) | (five >>> 25), 9) * TO_SIGNED;
+    shifted = b << 9;
+    c ^= a;
+    d ^= b;
+    b ^= c;
+    a ^= d;
+    c ^= shifted;
+    d = (d << 11) | (d >>> 21);
+    if (Math.abs(share) < (inside[layer] as number)) {
+      block[n] = share * (ends[layer] as number);
+      continue;
+    }
+    s[0] = a;
+    s[1] = b;
+    s[2] = c;
+    s[3] = d;
+    block[n] = outside(layer, share, s, even);
+    a = s[0];
+    b = s[1];
+    c = s[2];
+    d = s[3];
+  }
+  s[0] = a;
+  s[1] = b;
+  s[2] = c;
+  s[3] = d;
 }
 
 /** Both halves of the seed, each stretched by itself and then laid over each other. */
@@ -121,15 +185,19 @@ export const zigguratCloses = (): number => {
 };
 
 function normalFrom(s: Int32Array, even: () => number): number {
-  for (;;) {
-    const layer = nextWord(s) >>> 24;
-    const share = nextWord(s) * TO_SIGNED;
-    const x = share * (ends[layer] as number);
-    if (Math.abs(share) < (inside[layer] as number)) return x;
-    if (layer === 0) return share < 0 ? -tailFrom(even) : tailFrom(even);
-    const low = heights[layer] as number;
-    if (low + even() * ((heights[layer + 1] as number) - low) < density(x)) return x;
-  }
+  const layer = nextWord(s) >>> 24;
+  const share = nextWord(s) * TO_SIGNED;
+  return Math.abs(share) < (inside[layer] as number)
+    ? share * (ends[layer] as number)
+    : outside(layer, share, s, even);
+}
+
+/** A draw that lies in the tail, or beside the density in its layer: then another one is drawn. */
+function outside(layer: number, share: number, s: Int32Array, even: () => number): number {
+  if (layer === 0) return share < 0 ? -tailFrom(even) : tailFrom(even);
+  const x = share * (ends[layer] as number);
+  const low = heights[layer] as number;
+  return low + even() * ((heights[layer + 1] as number) - low) < density(x) ? x : normalFrom(s, even);
 }
 
 /** Beyond the last layer (Marsaglia, 1964). */
