@@ -12,6 +12,7 @@ import { marksOf, outcomeShort } from '../text/prediction-text.ts';
 import type { Block } from './block.ts';
 import type { SheetKind } from './paper-job.ts';
 import { type Say, sayIn } from './say.ts';
+import { tableHeading } from './table-heading.ts';
 import { notPreparedBlocks, sheetForAdults } from './visit-sheet.ts';
 
 /**
@@ -32,7 +33,7 @@ export const arrivalSheet: SheetKind = {
 };
 
 function tableBlock(table: PreparedTable, language: Language, say: Say): Block {
-  const heading = say('key.text.table', { mark: table.mark, title: table.title });
+  const heading = tableHeading(language, table);
   const trial = trialOf(table);
   const missing = notPreparedBlocks(say, table.notPrepared);
   if (trial === null)

@@ -14,6 +14,7 @@ import type { Block, Cell } from './block.ts';
 import { type CarriedLine, isGoodInARow, linesOf } from './carried-lines.ts';
 import type { SheetKind } from './paper-job.ts';
 import type { Say } from './say.ts';
+import { tableHeading } from './table-heading.ts';
 import { notPreparedBlocks, sheetForAdults } from './visit-sheet.ts';
 
 /** More printed ranges than this do not stand side by side beside the name of their table. */
@@ -91,7 +92,7 @@ function tableBlock({ table, lines, rows }: CarriedTable, language: Language, sa
         // Four ranges side by side want the room that three leave to the name.
         shares: !isMoved ? [9, 11] : table.setups.length < SETUPS_A_LINE ? [6, 14] : [4.2, 15.8],
         columns: [
-          [{ block: 'heading', level: 2, text: headingOf(table, say) }],
+          [{ block: 'heading', level: 2, text: tableHeading(language, table) }],
           isMoved
             ? goodAndToday(table, rows, language, say)
             : [{ block: 'text', text: goodText(table, language, say), tone: 'strong' }],
@@ -114,9 +115,6 @@ function tableBlock({ table, lines, rows }: CarriedTable, language: Language, sa
     ],
   };
 }
-
-const headingOf = (table: PreparedTable, say: Say): string =>
-  say('key.text.table', { mark: table.mark, title: table.title });
 
 /** What is good at every setup of the table, in one line. */
 const goodText = (table: PreparedTable, language: Language, say: Say): string =>

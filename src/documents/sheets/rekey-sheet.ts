@@ -8,6 +8,7 @@ import { marksOf, rangeText } from '../text/prediction-text.ts';
 import type { Block, Cell } from './block.ts';
 import type { SheetKind } from './paper-job.ts';
 import type { Say } from './say.ts';
+import { tableHeading } from './table-heading.ts';
 import { notPreparedBlocks, sheetForAdults } from './visit-sheet.ts';
 
 /**
@@ -35,7 +36,7 @@ export const rekeySheet: SheetKind = {
 function tableBlock(table: PreparedTable, language: Language, say: Say): Block {
   const arrival = arrivalCheckOf(table.setups);
   const rekeyed = arrival === null ? null : rekeyTable(table.setups, arrival);
-  const heading = say('key.text.table', { mark: table.mark, title: table.title });
+  const heading = tableHeading(language, table);
   return {
     block: 'together',
     blocks: [

@@ -6,6 +6,7 @@ import type { PaperJob, SheetKind } from './paper-job.ts';
 import { type Say, sayIn } from './say.ts';
 import { adultHalf } from './slip-for-adults.ts';
 import { closedStrips, groupStrips } from './slip-for-group.ts';
+import { tableHeading } from './table-heading.ts';
 import { visitFacts, visitSheet } from './visit-sheet.ts';
 
 /** So many parts that can stand in are told for one that is lost, the best first: nobody tries a third. */
@@ -63,7 +64,7 @@ function tableSlips(
   const heading: Block = {
     block: 'heading',
     level: 2,
-    text: say('key.text.table', { mark: table.mark, title: table.title }),
+    text: tableHeading(job.languages.key, table),
   };
   const slips = [
     ...lost.flatMap((role) => {
