@@ -1,6 +1,8 @@
 import { isNotDefined } from '../../core/description/not-defined.ts';
-import { decimalText, significant } from '../../core/quantities/print-quantity.ts';
+import { significant } from '../../core/quantities/print-quantity.ts';
 import type { SetupSheet } from '../pages/sheet.ts';
+import { newtonMarks } from '../printing/reading-text.ts';
+import { shiftText } from '../printing/shift-text.ts';
 import { type Language, languagePack } from '../sentences/language.ts';
 import { marksOf } from '../text/prediction-text.ts';
 import type { Cell, Table } from './block.ts';
@@ -61,7 +63,7 @@ export const hasWork = ({ prediction }: SetupSheet): boolean =>
 export function pullReasons(setups: readonly SetupSheet[]): readonly string[] {
   const pulled = setups.filter(hasWork);
   return [
-    ...(pulled.some((setup) => shiftText(setup, 'point') !== '') ? ['sheet.chart.pull.shift'] : []),
+    ...(pulled.some((setup) => hasShift(setup)) ? ['sheet.chart.pull.shift'] : []),
     ...(pulled.some((setup) => factorOf(setup) !== null) ? ['sheet.chart.pull.unit'] : []),
   ];
 }
@@ -72,7 +74,7 @@ function pullCell(setup: SetupSheet, language: Language): Cell {
   const factor = factorOf(setup);
   const times = factor === null ? '' : ` × ${significant(factor, 3, decimal)}`;
   return {
-    text: sayIn(language)('sheet.chart.pull.is', { reckoned: `${times}${shiftText(setup, decimal)}` }),
+    text: sayIn(language)('sheet.chart.pull.is', { reckoned: `${times}${plusShift(setup, language)}` }),
     note: WRITING_LINE,
   };
 }
@@ -84,9 +86,11 @@ function factorOf({ prediction }: SetupSheet): number | null {
 }
 
 /** What the scale shows too little as it hangs, in newtons as on its tag; empty where that is nothing. */
-function shiftText({ scale }: SetupSheet, decimal: 'point' | 'comma'): string {
-  const shift = scale?.showsLess ?? 0;
-  const size = decimalText(Math.abs(shift), 2, decimal);
+function plusShift({ scale }: SetupSheet, language: Language): string {
+  if (scale === null) return '';
+  const size = shiftText(language, scale.showsLess, scale.graduations, newtonMarks);
   if (!/[1-9]/.test(size)) return '';
-  return ` ${shift < 0 ? '−' : '+'} ${size}`;
+  return ` ${scale.showsLess < 0 ? '−' : '+'} ${size}`;
 }
+
+const hasShift = (setup: SetupSheet): boolean => plusShift(setup, 'en') !== '';

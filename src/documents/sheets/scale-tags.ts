@@ -12,7 +12,8 @@ import { decimalText } from '../../core/quantities/print-quantity.ts';
 import { STANDARD_GRAVITY } from '../../core/sources/gravity.ts';
 import { atBest } from '../../core/uncertainty/propagate.ts';
 import { trimmed } from '../printing/quantity-text.ts';
-import { newtonMarks, otherDecimals, unitLabel } from '../printing/reading-text.ts';
+import { newtonMarks, unitLabel } from '../printing/reading-text.ts';
+import { shiftDecimals } from '../printing/shift-text.ts';
 import { type Language, languagePack } from '../sentences/language.ts';
 import type { Block, Cell } from './block.ts';
 import { partText } from './kit-parts.ts';
@@ -119,11 +120,10 @@ interface ForceUnit {
 
 /** The scale's own unit, to a fifth of a mark or finer; newtons beside it where it has other ones. */
 function unitsOf({ graduations }: SpringScale): readonly ForceUnit[] {
-  const finer = { ...graduations, step: graduations.step / 5 };
   const inUnit = (marks: Graduations): ForceUnit => ({
     symbol: marks.unit,
     si: marks.unitSi,
-    decimals: Math.max(0, otherDecimals(finer, marks)),
+    decimals: shiftDecimals(graduations, marks),
   });
   return graduations.unit === 'N' ? [inUnit(graduations)] : [inUnit(graduations), inUnit(newtonMarks)];
 }

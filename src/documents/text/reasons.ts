@@ -1,7 +1,11 @@
 import type { ScaleSheet, SetupSheet } from '../pages/sheet.ts';
+import { newtonMarks } from '../printing/reading-text.ts';
+import { shiftText } from '../printing/shift-text.ts';
 import { hangWords } from '../sentences/hang-words.ts';
 import type { Language } from '../sentences/language.ts';
 import { sentence } from '../sentences/sentence.ts';
+
+const NO_BREAK = '\u00a0';
 
 /**
  * Why the schoolbook's figure differs: what the scale itself does to the figure where that is half a
@@ -19,7 +23,7 @@ function scaleReason(language: Language, scale: ScaleSheet): readonly string[] {
     sentence(language, `difference.scale-shows-${showsLess > 0 ? 'less' : 'more'}`, {
       hangs: hangWords(language, hangs),
       zeroed: hangWords(language, zeroed),
-      shift: { si: Math.abs(showsLess), dimension: 'force' },
+      shift: `${shiftText(language, showsLess, graduations, newtonMarks)}${NO_BREAK}N`,
     }),
   ];
 }

@@ -4,6 +4,7 @@ import { expect, test } from 'vitest';
 import { demoPrepared, paperJob, rowsOf, wordsOf } from '../../../../test/documents/demo-prepared.ts';
 import { prepare } from '../../../core/prepare.ts';
 import { expectedText } from '../../text/prediction-text.ts';
+import { scaleTags } from '../scale-tags.ts';
 import { teachersGuide } from '../teachers-guide.ts';
 import { pencilPull, pencilTimes } from './pencil.ts';
 
@@ -87,7 +88,7 @@ test('the push at a wedge is told with the force that it makes, and their ratio'
   for (const [side = 0, push = 0, times] of sums) expect(times).toBe(Number((side / push).toPrecision(2)));
 });
 
-test('what is shown is the figure of the answer key, and the shift is the one of the scale', () => {
+test('what is shown is the figure of the answer key, and the shift is the one of the scale to the hundredth, as on its tag', () => {
   const read = setups.flatMap((setup) => {
     const times = pencilTimes('en', setup);
     return times === null ? [] : [{ setup, times }];
@@ -97,8 +98,7 @@ test('what is shown is the figure of the answer key, and the shift is the one of
     expect(times.shown.text).toBe(expectedText('en', setup.prediction));
     const isTurned = setup.scale?.hangs === 'upside down' && setup.scale.zeroed === 'hook down';
     expect([setup.mark, times.shift !== null]).toEqual([setup.mark, isTurned]);
-    if (times.shift !== null)
-      expect(Math.abs(times.shift.value - (setup.scale?.showsLess ?? 0))).toBeLessThan(0.0005);
+    if (times.shift !== null) expect(times.shift.text).toBe((setup.scale?.showsLess ?? 0).toFixed(2));
   }
 });
 
@@ -127,9 +127,9 @@ test('a scale with gram marks is reckoned in grams, and its work in newtons', ()
   const { outcome } = setup.prediction;
   const expected = outcome.kind === 'reading' ? outcome.expected : 0;
   const marks = Math.round(expected / grams.step) * 10;
-  // 0.28 N of the kit file over the newtons of a gram.
-  expect(pull).toMatchObject({ unit: 'g', shown: { value: marks }, shift: { value: 28.6 } });
-  expect(pull?.newtons.value).toBeCloseTo((marks + 28.6) * 0.00980665, 2);
+  // 0.28 N of the kit file over the newtons of a gram, 28.55: whole grams, as the tag of such a scale has it.
+  expect(pull).toMatchObject({ unit: 'g', shown: { value: marks }, shift: { value: 29 } });
+  expect(pull?.newtons.value).toBeCloseTo((marks + 29) * 0.00980665, 2);
   expect(pencilTimes('en', turned)?.load.text).toBe('1000');
 });
 
@@ -160,6 +160,8 @@ test('scales in ounces and grams are reckoned in their own unit, and no shift is
     expect(unit).toBe(same);
     expect(number(times)).toBe(Number((number(load) / number(pull)).toPrecision(2)));
   }
-  expect(text).toContain('"ounce scale" shows 1.25 oz less than the pull');
-  expect(text).toContain('add the own shift of the scale, 6.8 g, to the 100 g that it shows: 106.8 g;');
+  const tags = scaleTags.build(paperJob(ferry)).flatMap(wordsOf).join('\n');
+  expect(tags).toMatch(/Shift 1\.3\soz \(/);
+  expect(text).toContain('"ounce scale" shows 1.3 oz less than the pull');
+  expect(text).toContain('add the own shift of the scale, 7 g, to the 100 g that it shows: 107 g;');
 });

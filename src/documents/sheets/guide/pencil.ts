@@ -3,6 +3,7 @@ import { decimalText, significant } from '../../../core/quantities/print-quantit
 import type { SetupSheet } from '../../pages/sheet.ts';
 import { trimmed } from '../../printing/quantity-text.ts';
 import { unitLabel } from '../../printing/reading-text.ts';
+import { shiftText } from '../../printing/shift-text.ts';
 import { type Language, languagePack } from '../../sentences/language.ts';
 import { expectedText, marksOf } from '../../text/prediction-text.ts';
 import { expectedOf, timesText } from './figures.ts';
@@ -57,17 +58,10 @@ export function pencilPull(language: Language, setup: SetupSheet): PencilPull | 
 
 /** What the scale shows less than the pull, in its own unit; `null` below half a graduation, where nobody sees it. */
 export function shiftOf(language: Language, { prediction, scale }: SetupSheet): Printed | null {
-  const { unitSi, step } = marksOf(prediction);
+  const marks = marksOf(prediction);
   const less = scale === null || scale.zeroed === 'in place' ? 0 : scale.showsLess;
-  return Math.abs(less) < step / 2 ? null : shiftText(language, less / unitSi, step / unitSi);
-}
-
-/** Three digits as on the key, yet none finer than a hundredth of a graduation. */
-function shiftText(language: Language, less: number, step: number): Printed {
-  const { decimal } = languagePack(language);
-  const fine = threeDigits(language, less);
-  const most = Math.max(0, 2 - Math.floor(Math.log10(step) + 1e-9));
-  return decimalsOf(fine) <= most ? fine : printed(trimmed(decimalText(less, most, decimal)));
+  if (Math.abs(less) < marks.step / 2) return null;
+  return printed(`${less < 0 ? '-' : ''}${shiftText(language, less, marks)}`);
 }
 
 /** Load over pull; `null` where no load is raised or no number is read. */
