@@ -1,0 +1,198 @@
+import type { Interval } from './coverage-interval.ts';
+import type { Draws } from './distribution.ts';
+import { numericalTolerance } from './linear-check.ts';
+import { type RandomStream, randomFrom } from './random.ts';
+import { type ValueCounts, valueCounts } from './value-counts.ts';
+
+/**
+ * A law for a whole block of trials: one block of numbers a column of the inputs, in their order, and the
+ * block to be filled. `NaN` marks a trial without a number; it is counted apart and never comes out.
+ */
+export type BlockLaw = (inputs: readonly Float64Array[], out: Float64Array) => void;
+
+export interface MonteCarlo {
+  readonly inputs: readonly Draws[];
+  readonly law: BlockLaw;
+  readonly seed: number;
+  /** Share of the values that the intervals hold; 0.95 unless it is said. */
+  readonly coverage?: number;
+  /** A number of trials, or trials until so many digits of u stand still, at most as many as said. */
+  readonly trials: number | { readonly digits: number; readonly atMost?: number };
+  /** Told after each block, for whoever waits. */
+  readonly progress?: (trials: number) => void;
+}
+
+export interface MonteCarloResult {
+  readonly value: number;
+  readonly u: number;
+  readonly symmetric: Interval;
+  readonly shortest: Interval;
+  readonly coverage: number;
+  /** Trials that gave a number, and those that gave none. */
+  readonly trials: number;
+  readonly withoutNumber: number;
+  readonly seed: number;
+  /** Of adaptive runs: the tolerance, and whether all four results stood still within it. */
+  readonly tolerance: number | null;
+  readonly stable: boolean | null;
+}
+
+/** Trials a block: the least that JCGM 101, 7.9.4 b) allows, unless the coverage needs more. */
+export const BLOCK = 10_000;
+const MOST_TRIALS = 1_000_000;
+
+/**
+ * Distributions through a law (JCGM 101:2008, clause 7): best value, standard uncertainty and both 95 %
+ * intervals from random trials; with `digits` adaptively, as in 7.9.4: blocks until twice the standard
+ * deviation of the means over the blocks of value, u and both ends is within the numerical tolerance.
+ *
+ * The memory is that of one block and a fixed grid of counts, however many trials there are; quantiles of
+ * all trials together come from that grid, not from the means over blocks. `null` where hardly any trial
+ * gives a number.
+ */
+export function monteCarlo(asked: MonteCarlo): MonteCarloResult | null {
+  const coverage = asked.coverage ?? 0.95;
+  const block = Math.max(BLOCK, Math.ceil(100 / (1 - coverage)));
+  const run = startRun(asked, block, coverage);
+  const { trials } = asked;
+  const most = typeof trials === 'number' ? trials : (trials.atMost ?? MOST_TRIALS);
+  let stable: boolean | null = typeof trials === 'number' ? null : false;
+  while (run.done() < most) {
+    run.next(Math.min(block, most - run.done()));
+    asked.progress?.(run.done());
+    if (typeof trials !== 'number' && run.standsStill(trials.digits)) {
+      stable = true;
+      break;
+    }
+  }
+  return run.result(stable, typeof trials === 'number' ? null : trials.digits);
+}
+
+interface Run {
+  readonly done: () => number;
+  readonly next: (count: number) => void;
+  readonly standsStill: (digits: number) => boolean;
+  readonly result: (stable: boolean | null, digits: number | null) => MonteCarloResult | null;
+}
+
+function startRun(asked: MonteCarlo, block: number, coverage: number): Run {
+  const random = randomFrom(asked.seed);
+  const isAdaptive = typeof asked.trials !== 'number';
+  const columns = asked.inputs.reduce((sum, each) => sum + each.columns, 0);
+  const blocks = Array.from({ length: columns }, () => new Float64Array(block));
+  const out = new Float64Array(block);
+  const sorted = new Float64Array(block);
+  const all = moments();
+  const stages = ['value', 'u', 'from', 'to'].map(() => moments());
+  let counts: ValueCounts | null = null;
+  let done = 0;
+  let withoutNumber = 0;
+  return {
+    done: () => done,
+    next: (count) => {
+      const views = count === block ? blocks : blocks.map((each) => each.subarray(0, count));
+      draw(asked.inputs, views, random);
+      asked.law(views, count === block ? out : out.subarray(0, count));
+      const found = withNumber(out, count);
+      done += count;
+      withoutNumber += count - found.length;
+      if (found.length < 2) return;
+      const own = blockMoments(found);
+      all.merge(own);
+      if (counts === null || isAdaptive) {
+        const inOrder = sorted.subarray(0, found.length);
+        inOrder.set(found);
+        inOrder.sort();
+        counts ??= valueCounts(inOrder);
+        const ends = [(1 - coverage) / 2, (1 + coverage) / 2].map(
+          (share) => inOrder[Math.min(found.length - 1, Math.floor(share * found.length))] ?? 0,
+        );
+        for (const [n, each] of [own.mean, Math.sqrt(own.squares / (own.count - 1)), ...ends].entries())
+          stages[n]?.add(each);
+      }
+      counts.add(found);
+    },
+    standsStill: (digits) => {
+      const tolerance = numericalTolerance(all.deviation(), digits);
+      return (stages[0]?.count() ?? 0) > 1 && stages.every((each) => 2 * each.deviationOfMean() <= tolerance);
+    },
+    result: (stable, digits) =>
+      counts === null
+        ? null
+        : {
+            value: all.mean(),
+            u: all.deviation(),
+            symmetric: {
+              from: counts.quantile((1 - coverage) / 2),
+              to: counts.quantile((1 + coverage) / 2),
+            },
+            shortest: counts.shortest(coverage),
+            coverage,
+            trials: counts.count(),
+            withoutNumber,
+            seed: asked.seed,
+            tolerance: digits === null ? null : numericalTolerance(all.deviation(), digits),
+            stable,
+          },
+  };
+}
+
+function draw(inputs: readonly Draws[], blocks: readonly Float64Array[], random: RandomStream): void {
+  let first = 0;
+  for (const each of inputs) {
+    each.fill(blocks.slice(first, first + each.columns), random);
+    first += each.columns;
+  }
+}
+
+/** The values that are numbers, moved to the front of the block. */
+function withNumber(out: Float64Array, count: number): Float64Array {
+  let kept = 0;
+  for (let n = 0; n < count; n += 1) {
+    const value = out[n] as number;
+    if (!Number.isFinite(value)) continue;
+    out[kept] = value;
+    kept += 1;
+  }
+  return out.subarray(0, kept);
+}
+
+interface BlockMoments {
+  readonly count: number;
+  readonly mean: number;
+  /** Sum of the squares about the mean. */
+  readonly squares: number;
+}
+
+/** In two passes: the mean first, so that a small spread of large values keeps its digits. */
+function blockMoments(values: Float64Array): BlockMoments {
+  let sum = 0;
+  for (let n = 0; n < values.length; n += 1) sum += values[n] as number;
+  const mean = sum / values.length;
+  let squares = 0;
+  for (let n = 0; n < values.length; n += 1) squares += ((values[n] as number) - mean) ** 2;
+  return { count: values.length, mean, squares };
+}
+
+/** Mean and spread of what was added so far; blocks are merged without keeping them (Chan and others, 1983). */
+function moments() {
+  let count = 0;
+  let mean = 0;
+  let squares = 0;
+  const merge = (other: BlockMoments): void => {
+    const together = count + other.count;
+    const apart = other.mean - mean;
+    mean += (apart * other.count) / together;
+    squares += other.squares + (apart * apart * count * other.count) / together;
+    count = together;
+  };
+  const deviation = (): number => (count > 1 ? Math.sqrt(squares / (count - 1)) : 0);
+  return {
+    merge,
+    add: (value: number): void => merge({ count: 1, mean: value, squares: 0 }),
+    count: (): number => count,
+    mean: (): number => mean,
+    deviation,
+    deviationOfMean: (): number => deviation() / Math.sqrt(count),
+  };
+}
