@@ -49,6 +49,19 @@ for (const paper of PAPERS)
   });
 
 for (const paper of PAPERS)
+  test(`on ${paper} a Spanish card fits two sides too`, (context) => {
+    const job = paperJob(preparedForCards(demo), { paper, languages: { cards: 'es', key: 'en' } });
+    const cards = kindsOf('cards')
+      .flatMap(({ build }) => build(job))
+      .filter(({ name }) => /^card-\d/.test(name));
+    expect(cards).toHaveLength(7);
+    for (const sheet of cards) {
+      expect(sheet.language).toBe('es');
+      expect(readPdf(pdfOf(sheet), context).pages, sheet.name).toBeLessThanOrEqual(2);
+    }
+  });
+
+for (const paper of PAPERS)
   test(`on ${paper} four setups, two of them for groups that wait, still fit two sides`, (context) => {
     const four = demoPrepared((text, file) =>
       file !== 'activity'

@@ -114,6 +114,8 @@ export interface SheetOfPaper {
   readonly paper: Paper;
   /** Large type for what is read standing, sign size for what is read from the back of the room. */
   readonly size: 'usual' | 'large' | 'sign';
+  /** As many sides as there may be: where words are long, they are set smaller until the sheet has no more. */
+  readonly mostSides?: number;
   readonly isLandscape?: true;
   /** Small print at the foot of every page. */
   readonly foot: string;

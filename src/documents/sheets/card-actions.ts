@@ -13,22 +13,37 @@ export interface ToldSetup {
   readonly ownParts: readonly KitPart[];
 }
 
-/** All that is done at a setup, in order: take, make the scale ready, build, pull, read. */
+/**
+ * All that is done at a setup, in order: take, build, make the scale ready, hook it on, pull, read. The
+ * scale comes last because a slope has to stand before a zero can be set along it.
+ */
 export function cardActions(language: Language, { setup, ownParts }: ToldSetup): readonly string[] {
   const say = (key: string, facts = {}) => sentence(language, key, facts);
   const { scale, steps, reads } = setup;
+  const built = Math.max(
+    0,
+    steps.findIndex(({ key }) => /\.step\.(?:hook|pull)/.test(key)),
+  );
+  const told = steps.map(({ key, facts }) => say(key, facts));
   return [
-    ...ownParts.map(({ kind, mark }) => say('sheet.card.take', { kind: kindName(language, kind), mark })),
+    ...takingOf(language, ownParts),
+    ...told.slice(0, built),
     ...(scale === null ? [] : holdLines(language, scale)),
-    ...steps.map(({ key, facts }) => say(key, facts)),
+    ...told.slice(built),
     reads.map(({ key, facts }) => say(key, facts)).join(' '),
   ];
 }
 
-/** Another setup of the table as it stood on the card before, with what was done at it. */
+const takingOf = (language: Language, ownParts: readonly KitPart[]): readonly string[] =>
+  ownParts.map(({ kind, mark }) =>
+    sentence(language, 'sheet.card.take', { kind: kindName(language, kind), mark }),
+  );
+
+/** A setup of the table as it stands on the card, with what is done at it; the first are parts that are taken. */
 export interface Done {
   readonly mark: string;
   readonly actions: readonly string[];
+  readonly taken: number;
 }
 
 /** What is undone first after the setup before on the card; nothing where only the reading differs. */
@@ -57,20 +72,39 @@ const MOST_CHANGES = 3;
 /** What is done otherwise than at an earlier setup; numbers are those of its list, from 1. */
 export interface Changes {
   readonly like: string;
-  readonly changes: readonly { readonly number: number; readonly text: string }[];
+  readonly changes: readonly Change[];
+  /** Whether some are no change, but stand there because the setup before did otherwise. */
+  readonly reminds: boolean;
+}
+
+interface Change {
+  readonly number: number;
+  readonly text: string;
 }
 
 /**
  * The earlier setup that this one differs from least, and in what; `null` where the whole list is shorter
- * to follow. Only setups that are told in full are looked back at, so that nobody turns pages twice.
+ * to follow. Only setups that are told in full are looked back at, so that nobody turns pages twice. What
+ * the setup just before did otherwise stands there too, or its parts would stay: all of it where that is
+ * short, and what is taken in any case.
  */
-export function changesFrom(told: readonly Done[], actions: readonly string[]): Changes | null {
+export function changesFrom(told: readonly Done[], now: Done, before: Done | undefined): Changes | null {
   const found = told
-    .filter((each) => each.actions.length === actions.length)
-    .map((each) => ({
-      like: each.mark,
-      changes: actions.flatMap((text, n) => (text === each.actions[n] ? [] : [{ number: n + 1, text }])),
-    }))
+    .filter((each) => each.actions.length === now.actions.length)
+    .map((each) => ({ like: each.mark, changes: differing(now, each) }))
     .sort((a, b) => a.changes.length - b.changes.length)[0];
-  return found === undefined || found.changes.length > MOST_CHANGES ? null : found;
+  if (found === undefined || found.changes.length > MOST_CHANGES) return null;
+  const { like, changes } = found;
+  const undone = before === undefined || before.mark === like ? [] : differing(now, before);
+  const merged = (others: readonly Change[]): readonly Change[] =>
+    now.actions.flatMap((text, n) =>
+      [...changes, ...others].some(({ number }) => number === n + 1) ? [{ number: n + 1, text }] : [],
+    );
+  const all = merged(undone);
+  const shown = all.length <= MOST_CHANGES ? all : merged(undone.filter(({ number }) => number <= now.taken));
+  return { like, changes: shown, reminds: shown.length > changes.length };
 }
+
+/** The actions of one setup that are not those of another at their places. */
+const differing = (now: Done, other: Done): readonly Change[] =>
+  now.actions.flatMap((text, n) => (text === other.actions[n] ? [] : [{ number: n + 1, text }]));

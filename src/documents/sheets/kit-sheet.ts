@@ -9,7 +9,8 @@ import type { PaperJob } from './paper-job.ts';
 export const kitSheet = (
   job: PaperJob,
   language: Language,
-  own: Pick<SheetOfPaper, 'name' | 'title' | 'blocks'> & Partial<Pick<SheetOfPaper, 'isLandscape' | 'size'>>,
+  own: Pick<SheetOfPaper, 'name' | 'title' | 'blocks'> &
+    Partial<Pick<SheetOfPaper, 'isLandscape' | 'size' | 'mostSides'>>,
 ): SheetOfPaper => ({
   language: languagePack(language).tag,
   paper: job.paper,

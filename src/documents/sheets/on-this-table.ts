@@ -23,7 +23,11 @@ export function onThisTable(
       block: 'list',
       items: [
         ...[...parts].map((part) =>
-          say('sheet.card.part', { mark: part.mark, what: partText(language, part) }),
+          // The steps call it the load, whatever is written on it.
+          say(part.kind === 'weight' ? 'sheet.card.load' : 'sheet.card.part', {
+            mark: part.mark,
+            what: partText(language, part),
+          }),
         ),
         ...(others.length === 0 ? [] : [say('sheet.card.also', { things: others })]),
       ],

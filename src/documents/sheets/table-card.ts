@@ -1,5 +1,4 @@
 import type { Drawing } from '../../core/description/drawing.ts';
-import type { Caution } from '../../core/description/step.ts';
 import type { KitPart } from '../../core/kit/kit.ts';
 import type { Machine, Station } from '../../core/machines/machine.ts';
 import type { PreparedTable } from '../../core/prepare.ts';
@@ -7,13 +6,11 @@ import { atBest } from '../../core/uncertainty/propagate.ts';
 import type { FigureSheet, SetupSheet, TableSheet } from '../pages/sheet.ts';
 import { tableIn } from '../pages/sheet-in.ts';
 import { isFelt } from '../prepare.ts';
-import { trimmed } from '../printing/quantity-text.ts';
-import { markText, unitLabel } from '../printing/reading-text.ts';
-import { type Language, languagePack } from '../sentences/language.ts';
-import { hasSentence } from '../sentences/sentence.ts';
+import type { Language } from '../sentences/language.ts';
 import { machineName } from '../text/explain-text.ts';
 import type { Block, SheetOfPaper } from './block.ts';
 import { type Changes, cardActions, changesFrom, type Done, undoneFirst } from './card-actions.ts';
+import { care } from './card-care.ts';
 import { atRest, type Drawn, drawingFigure, reductionIn } from './drawing-figure.ts';
 import { fileWords } from './file-words.ts';
 import { fittedColumns } from './fitted-columns.ts';
@@ -90,6 +87,7 @@ function tableCard(job: PaperJob, shown: TableSheet, prepared: PreparedTable, na
     name,
     title: `${say('page.table', { mark: table.mark })}: ${table.title}`,
     size: 'large',
+    mostSides: 2,
     blocks: [
       {
         block: 'title',
@@ -104,7 +102,10 @@ function tableCard(job: PaperJob, shown: TableSheet, prepared: PreparedTable, na
       {
         block: 'columns',
         shares: [1, 1],
-        columns: [onThisTable(job, language, table.mark, [...card.parts.values()].flat()), care(card)],
+        columns: [
+          onThisTable(job, language, table.mark, [...card.parts.values()].flat()),
+          care(language, table),
+        ],
       },
       ...fittedColumns(
         [...setupBlocks(card, prepared, isExtra), ...startBlocks(card, prepared)],
@@ -112,26 +113,6 @@ function tableCard(job: PaperJob, shown: TableSheet, prepared: PreparedTable, na
       ),
     ],
   });
-}
-
-/** Each caution once, in a pupil's words where there are some, and where the scales end. */
-function care(card: Card): readonly Block[] {
-  const { say, language, table } = card;
-  const cautions = new Map<string, Caution>();
-  for (const caution of table.setups.flatMap((setup) => setup.cautions)) cautions.set(caution.key, caution);
-  const items = [...cautions.values()].map(({ key, facts }) =>
-    hasSentence(language, `${key}.pupil`) ? say(`${key}.pupil`, facts) : say(key, facts),
-  );
-  const ends = new Set(table.setups.flatMap(({ scale }) => (scale === null ? [] : [endText(card, scale)])));
-  const all = [...items, ...ends];
-  return all.length === 0 ? [] : [{ block: 'care', word: say('page.cautions'), items: all }];
-}
-
-function endText({ say, language }: Card, scale: NonNullable<SetupSheet['scale']>): string {
-  const { decimal } = languagePack(language);
-  const { graduations, range, label } = scale;
-  const end = `${trimmed(markText(graduations, range, decimal))} ${unitLabel(graduations.unit)}`;
-  return say('sheet.card.scale-ends', { scale: label, range: end });
 }
 
 /** The setups in their order; those for groups that wait come last, under their own heading. */
@@ -146,11 +127,13 @@ function setupBlocks(
   const told: Done[] = [];
   let before: Done | undefined;
   return [...usual, ...extra].map((setup): Block => {
-    const actions = cardActions(language, { setup, ownParts: ownPartsOf(card, setup) });
-    const changes = changesFrom(told, actions);
-    const now = { mark: setup.mark, actions };
+    const ownParts = ownPartsOf(card, setup);
+    const actions = cardActions(language, { setup, ownParts });
+    const now: Done = { mark: setup.mark, actions, taken: ownParts.length };
+    const changes = changesFrom(told, now, before);
     if (changes === null) told.push(now);
-    const first = undoneFirst(language, prepared, { before, now });
+    const first =
+      before === undefined ? [doneAlready(say)] : undoneFirst(language, prepared, { before, now });
     before = now;
     const isFirstExtra = setup === extra[0];
     return {
@@ -171,6 +154,9 @@ function setupBlocks(
 /** Words beside a picture; words alone where the picture stands on the card already. */
 const besides = (pictures: readonly Block[], words: readonly Block[]): readonly Block[] =>
   pictures.length === 0 ? words : [{ block: 'columns', shares: SHARES, columns: [pictures, words] }];
+
+/** A table stands as it was left, so some of the first steps are done before anybody begins. */
+const doneAlready = (say: Say): Block => ({ block: 'text', text: say('sheet.card.done-already') });
 
 const moreHead = (say: Say): readonly Block[] => [
   { block: 'heading', level: 2, text: say('sheet.card.more') },
@@ -194,11 +180,11 @@ function doing(
     ? []
     : [{ block: 'text', text: say('page.compare', { partner: setup.partner ?? '' }), tone: 'strong' }];
   if (changes === null) return [{ block: 'steps', items: actions }, ...compare];
-  const { like } = changes;
+  const { like, reminds } = changes;
   if (changes.changes.length === 0)
     return [{ block: 'text', text: say('sheet.card.again', { like }) }, ...compare];
   return [
-    { block: 'text', text: say('sheet.card.like', { like }) },
+    { block: 'text', text: say(reminds ? 'sheet.card.like-with' : 'sheet.card.like', { like }) },
     {
       block: 'steps',
       items: changes.changes.map(({ text }) => text),

@@ -5,7 +5,7 @@
  */
 export const TYPST_SOURCE = `
 #let sheet = json(bytes(sys.inputs.sheet))
-#let base = (usual: 10.5pt, large: 13pt, sign: 26pt).at(sheet.size)
+#let base = (usual: 10.5pt, large: 13pt, sign: 26pt).at(sheet.size) * float(sys.inputs.at("share", default: "1"))
 #let ink = rgb("#1a2438")
 #let rule = 0.6pt + ink
 #let thin = 0.35pt + ink
