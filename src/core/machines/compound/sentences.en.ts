@@ -22,7 +22,7 @@ export const sentences = {
   'compound.step.tie-from-at': 'Tie the line from stage {stage} at {at}.',
   'compound.step.tie-to-at-hole': 'Tie the line for stage {stage} at hole {hole}.',
   'compound.step.tie-to-at': 'Tie the line for stage {stage} at {at}.',
-  'compound.reset.load': 'Let the load of stage 1 down.',
+  'compound.reset.load': 'Let the load of stage 1 down into its tray.',
   'compound.reset.hand': 'Let go of stage {stage}.',
   'compound.reset.scale': 'Take the scale off stage {stage}.',
   'compound.reset.links': 'Take the line off between the stages.',

@@ -167,6 +167,7 @@ function leverView(screw: Screw, at: At): readonly Shape[] {
       facts: {},
       anchor: 'start',
     },
+    { shape: 'label', at: [a / 2, 0.25 * d + 0.06 * a], key: 'screw.label.lever', facts: {} },
     ...(isCounted(screw)
       ? []
       : [{ shape: 'effort', from: [a, 0], direction: Math.PI / 2, newtons: 0, scale: 'level' } as const]),

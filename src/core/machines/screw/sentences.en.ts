@@ -72,5 +72,6 @@ export const sentences = {
   'screw.mistake.not-flush': 'the screw did not touch yet when the count began',
   'screw.label.from-above': 'seen from above',
   'screw.label.face': 'face',
+  'screw.label.lever': 'lever',
   'screw.label.load': 'load',
 } as const;

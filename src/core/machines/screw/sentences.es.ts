@@ -77,5 +77,6 @@ export const sentences = {
   'screw.mistake.not-flush': 'el tornillo aún no tocaba cuando empezó la cuenta',
   'screw.label.from-above': 'visto desde arriba',
   'screw.label.face': 'cara',
+  'screw.label.lever': 'palanca',
   'screw.label.load': 'carga',
 } as const;

@@ -44,7 +44,7 @@ export const sentences = {
   'tackle.step.tie-below': 'Tie the dead end of the line to the lower block.',
   'tackle.step.lead-over': 'Lead the line over a sheave of the upper block.',
   'tackle.step.lead-under': 'Lead the line under a sheave of the lower block.',
-  'tackle.step.lead-on': 'Lead it on like this, each time round a new sheave.',
+  'tackle.step.lead-on': 'Lead the line on, under and over, each sheave just once.',
   'tackle.step.empty': 'Leave sheaves empty: {above} in the upper block, {below} in the lower.',
   'tackle.step.empty-above': 'Leave sheaves empty: {above} in the upper block.',
   'tackle.step.empty-below': 'Leave sheaves empty: {below} in the lower block.',

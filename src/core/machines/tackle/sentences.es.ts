@@ -45,7 +45,7 @@ export const sentences = {
   'tackle.step.tie-below': 'Ata el extremo fijo de la cuerda al bloque de abajo.',
   'tackle.step.lead-over': 'Pasa la cuerda sobre una roldana del bloque de arriba.',
   'tackle.step.lead-under': 'Pasa la cuerda bajo una roldana del bloque de abajo.',
-  'tackle.step.lead-on': 'Pasa así la cuerda, cada vez por una roldana nueva.',
+  'tackle.step.lead-on': 'Pasa igual la cuerda, abajo y arriba, por cada roldana una vez.',
   'tackle.step.empty': 'Deja roldanas libres: {above} en el bloque de arriba, {below} abajo.',
   'tackle.step.empty-above': 'Deja roldanas libres: {above} en el bloque de arriba.',
   'tackle.step.empty-below': 'Deja roldanas libres: {below} en el bloque de abajo.',

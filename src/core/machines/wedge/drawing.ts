@@ -11,7 +11,7 @@ export const drawing = (wedge: Wedge, at: At, isFelt = false): Drawing =>
 /** As it is left: the wedge out in front, what it parted or lifted closed up again, no cord and no string. */
 export function start(wedge: Wedge, at: At): readonly Drawing[] {
   const out = { ...wedge, hasMark: true, inputs: { ...wedge.inputs, advance: exactly(metres(0)) } };
-  const { shapes } = drawing(out, at);
+  const { shapes } = drawing({ ...out, hasCords: false }, at);
   return [{ shapes: shapes.filter(({ shape }) => shape !== 'line') }];
 }
 
@@ -131,9 +131,20 @@ function splittingDrawing(wedge: Wedge, at: At, isFelt: boolean): Drawing {
       {
         shape: 'label',
         at: turned(down ? [mouth + 1.2 * l, -half - l / 8] : [mouth + l / 2, -half - 0.45 * l]),
-        key: 'wedge.label.blocks',
+        key: wedge.hasCords ? 'wedge.label.blocks-and-cords' : 'wedge.label.blocks',
         facts: {},
       },
+      // Pushed level, all of it lies on the table; pushed down, it is seen from the front.
+      ...(down
+        ? []
+        : [
+            {
+              shape: 'label',
+              at: [mouth + l / 2, -half - 0.6 * l],
+              key: 'wedge.label.from-above',
+              facts: {},
+            } as const,
+          ]),
       ...driven(wedge, isFelt, { back: turned([0, 0]), edge: turned([l, 0]), end: turned([end, 0]) }),
       ...(x > 0
         ? [

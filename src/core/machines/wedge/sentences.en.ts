@@ -84,4 +84,6 @@ export const sentences = {
   'wedge.mistake.not-to-the-mark': 'the wedge was not pushed to its mark',
   'wedge.label.load': 'load',
   'wedge.label.blocks': 'two blocks',
+  'wedge.label.blocks-and-cords': 'two blocks with cords',
+  'wedge.label.from-above': 'seen from above',
 } as const;

@@ -86,4 +86,6 @@ export const sentences = {
   'wedge.mistake.not-to-the-mark': 'la cuña no se metió hasta su marca',
   'wedge.label.load': 'carga',
   'wedge.label.blocks': 'dos bloques',
+  'wedge.label.blocks-and-cords': 'dos bloques con gomas',
+  'wedge.label.from-above': 'visto desde arriba',
 } as const;

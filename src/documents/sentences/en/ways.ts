@@ -39,5 +39,5 @@ export const ways = {
   'watched.ease': 'how easy it felt',
   'watched.turns.instruction': 'Write down the turns, quarter turns too.',
   'watched.travel.instruction': 'Measure with the ruler how far the face moved.',
-  'watched.ease.instruction': 'Try each one. Say which was easiest.',
+  'watched.ease.instruction': 'Feel how hard it is. Say which one was easiest so far.',
 } as const;

@@ -95,7 +95,7 @@ describe('Spanish beside English', () => {
 
 /** One doing each: what a hand is told to do, as Spanish tells it to one person. */
 const DOINGS =
-  'Apoya|Ata|Baja|Borra|Coloca|Cuelga|Cuenta|Deja|Devuelve|Dibuja|Empuja|Engancha|Enlaza|Enrolla|Escribe|Gira|Golpea|Inclina|Junta|Lee|Mantén|Mete|Mide|Monta|Pasa|Pon|Ponte|Quita|Saca|Suelta|Sube|Toma|Sujeta|Tira';
+  'Apoya|Ata|Baja|Borra|Coloca|Cuelga|Cuenta|Deja|Devuelve|Dibuja|Empuja|Engancha|Enlaza|Enrolla|Escribe|Gira|Golpea|Inclina|Junta|Lee|Mantén|Mete|Mide|Monta|Pasa|Pon|Ponte|Quita|Saca|Suelta|Sube|Tensa|Toma|Sujeta|Tira';
 const BEGINS_WITH_DOING = new RegExp(`^(${DOINGS})(?!\\p{L})`, 'u');
 const DOING = new RegExp(`(?<!\\p{L})(${DOINGS})(?!\\p{L})`, 'giu');
 

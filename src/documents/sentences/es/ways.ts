@@ -42,5 +42,5 @@ export const ways = {
   'watched.ease': 'lo fácil que fue',
   'watched.turns.instruction': 'Escribe las vueltas, también los cuartos de vuelta.',
   'watched.travel.instruction': 'Mide con la regla cuánto se movió la cara.',
-  'watched.ease.instruction': 'Prueba cada uno. Di cuál fue el más fácil.',
+  'watched.ease.instruction': 'Siente cuánto cuesta. Di cuál fue el más fácil hasta ahora.',
 } as const;
