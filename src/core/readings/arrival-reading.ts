@@ -6,7 +6,8 @@ import { readWritten } from './written-reading.ts';
 export function arrivalReading({ setup }: Predicted, written: string): number | null {
   const own = ownUnit(setup);
   const meaning = readWritten(written, [own.dimension]);
-  if (meaning.kind !== 'number') return null;
+  // A table is re-keyed by what was read, not by what was guessed or may mean two things.
+  if (meaning.kind !== 'number' || meaning.hedged === true || meaning.otherwise !== undefined) return null;
   // Turns are counted and need no unit; newtons and grams stand side by side on a scale.
   const unit = meaning.unit ?? (setup.watched === 'turns' ? own : null);
   return unit === null ? null : meaning.number * unit.si;

@@ -1,6 +1,23 @@
 import type { Facts } from '../diagnostics/diagnostic.ts';
 import type { Dimension } from '../quantities/dimension.ts';
-import { toSi } from '../quantities/unit.ts';
+import { pullUnits, type ReadingUnit, travelUnits, turnUnits } from './reading-units.ts';
+import {
+  cleanText,
+  spreadsheetWriting,
+  withoutHedge,
+  withoutMisspelling,
+  withoutRemark,
+} from './reading-wording.ts';
+import { amountWritten } from './written-amount.ts';
+import {
+  middleOf,
+  rangeWritten,
+  seriesWritten,
+  type WrittenRange,
+  type WrittenSeries,
+} from './written-series.ts';
+
+export { pullUnits, type ReadingUnit, travelUnits, turnUnits };
 
 /** A reading as a group wrote it down, with the place it stands at; nothing in it is ever changed. */
 export interface WrittenReading {
@@ -58,89 +75,20 @@ export interface NumberMeaning {
   readonly told?: readonly Told[];
 }
 
+/** Something that had to be decided, as a sentence key with facts. */
 export interface Told {
   readonly key: string;
   readonly facts: Facts;
 }
 
-/** A unit as pupils write it: on a scale "g" is a graduation, so a force. */
-export interface ReadingUnit {
-  readonly name: string;
-  readonly dimension: Dimension;
-  readonly si: number;
-}
-
-const readingUnit = (name: string, symbol: string, dimension: Dimension): ReadingUnit => ({
-  name,
-  dimension,
-  si: toSi(1, symbol),
-});
-
-/** Units that are written for a pull, in the order they are tried; names as the sentences know them. */
-export const pullUnits: readonly ReadingUnit[] = [
-  readingUnit('newtons', 'N', 'force'),
-  readingUnit('grams', 'gf', 'force'),
-  readingUnit('kilograms', 'kgf', 'force'),
-  readingUnit('ounces', 'ozf', 'force'),
-  readingUnit('pounds', 'lbf', 'force'),
-];
-
-export const travelUnits: readonly ReadingUnit[] = [
-  readingUnit('millimetres', 'mm', 'length'),
-  readingUnit('centimetres', 'cm', 'length'),
-  readingUnit('inches', 'in', 'length'),
-  readingUnit('metres', 'm', 'length'),
-];
-
-export const turnUnits: readonly ReadingUnit[] = [{ name: 'turns', dimension: 'ratio', si: 1 }];
-
-/** What groups write, in English and in Spanish: the page that they read may be in either. */
-const WORDS: Readonly<Record<string, string>> = {
-  n: 'newtons',
-  newton: 'newtons',
-  newtons: 'newtons',
-  g: 'grams',
-  gf: 'grams',
-  gram: 'grams',
-  grams: 'grams',
-  kg: 'kilograms',
-  kgf: 'kilograms',
-  kilograms: 'kilograms',
-  oz: 'ounces',
-  ozf: 'ounces',
-  ounce: 'ounces',
-  ounces: 'ounces',
-  lb: 'pounds',
-  lbs: 'pounds',
-  lbf: 'pounds',
-  pounds: 'pounds',
-  mm: 'millimetres',
-  cm: 'centimetres',
-  in: 'inches',
-  inch: 'inches',
-  inches: 'inches',
-  m: 'metres',
-  turn: 'turns',
-  turns: 'turns',
-  newtones: 'newtons',
-  gramo: 'grams',
-  gramos: 'grams',
-  kilogramos: 'kilograms',
-  onza: 'ounces',
-  onzas: 'ounces',
-  libras: 'pounds',
-  pulgada: 'inches',
-  pulgadas: 'inches',
-  vuelta: 'turns',
-  vueltas: 'turns',
-};
-
-const STOP_WORDS = /^(stop|at the stop|on (its|the) stop|0 at the stop|tope|en (su|el) tope|0 en el tope)$/i;
+const BLANK =
+  /^(?:[-–—]+|\.{2,}|…|n\/?a\.?|none|nothing|no reading|nada|ninguna|sin (?:lectura|datos?)|s\/d|k\. ?a\.)$/i;
+const STOP_WORDS =
+  /^(?:0 )?(?:stop|at (?:the|its) stop|on (?:its|the) stop|tope|en (?:su|el) tope|am anschlag|anschlag)$/i;
 const OFF_WORDS =
-  /^(off|off the scale|past the (end|last mark)|too (much|far)|fuera|fuera de la escala|demasiado)$/i;
-/** A decimal number, or a number with a fraction as inches and ounces have it: `7/16`, `14 1/2`. */
-const NUMBER = /^([-−]?(?:\d+(?:[.,]\d+)?|[.,]\d+))\s*([a-zA-Z]*)$/;
-const FRACTION = /^(?:(\d+)\s+)?(\d+)\s*\/\s*([1-9]\d*)\s*([a-zA-Z]*)$/;
+  /^(?:off|off the scale|past the (?:end|last mark)|too (?:much|far)|fuera|fuera de la escala|demasiado)$/i;
+/** Longer than any reading; what is in it is for a person to read. */
+const LONGEST = 120;
 
 /**
  * The meaning of a written reading: a number with or without a unit, a point or a comma.
@@ -148,33 +96,140 @@ const FRACTION = /^(?:(\d+)\s+)?(\d+)\s*\/\s*([1-9]\d*)\s*([a-zA-Z]*)$/;
  * @example readWritten('2,4 N', ['force']).number // => 2.4
  * @example readWritten('14 1/2 oz', ['force']).number // => 14.5
  * @example readWritten('3,5 vueltas', ['ratio']).number // => 3.5
+ * @example readWritten('about 2', ['force']).hedged // => true
+ * @example readWritten('2.2 2.4 2.3', ['force']).number // => 2.3
  * @example readWritten('en el tope', ['force']).kind // => 'at the stop'
  */
 export function readWritten(written: string, dimensions: readonly Dimension[]): Meaning {
-  const text = written.trim();
-  if (text === '' || /^[-–—]+$/.test(text)) return { kind: 'blank' };
-  if (STOP_WORDS.test(text)) return { kind: 'at the stop' };
-  if (OFF_WORDS.test(text)) return { kind: 'off the scale' };
-  const read = numberIn(text);
-  if (read === null) return { kind: 'unreadable', why: 'reading.not-a-number' };
-  const { number, word } = read;
-  if (word === '') return { kind: 'number', number, unit: null };
-  const name = WORDS[word];
-  const unit = [...pullUnits, ...travelUnits, ...turnUnits].find((each) => each.name === name);
-  if (unit === undefined) return { kind: 'unreadable', why: 'reading.unknown-unit' };
-  if (!dimensions.includes(unit.dimension)) return { kind: 'unreadable', why: 'reading.wrong-dimension' };
-  return { kind: 'number', number, unit };
+  const [first, second] = meaningsWritten(written, dimensions);
+  if (first === undefined) return unreadable('reading.not-a-number');
+  return first.kind === 'number' && second !== undefined ? withOther(first, second) : first;
 }
 
-function numberIn(text: string): { readonly number: number; readonly word: string } | null {
-  const decimal = NUMBER.exec(text);
-  if (decimal !== null)
-    return {
-      number: Number((decimal[1] ?? '').replace(',', '.').replace('−', '-')),
-      word: (decimal[2] ?? '').toLowerCase(),
-    };
-  const fraction = FRACTION.exec(text);
-  if (fraction === null) return null;
-  const [, whole = '0', over, under, word = ''] = fraction;
-  return { number: Number(whole) + Number(over) / Number(under), word: word.toLowerCase() };
+/** The first of two meanings, told with the other one beside it. */
+export const withOther = (used: NumberMeaning, other: NumberMeaning): NumberMeaning => ({
+  ...used,
+  otherwise: other.number,
+  told: [
+    ...(used.told ?? []),
+    { key: 'reading.two-meanings', facts: { used: String(used.number), otherwise: String(other.number) } },
+  ],
+});
+
+type Meanings = readonly [Meaning] | readonly [NumberMeaning, NumberMeaning];
+
+/** All that the text can mean, the likelier meaning first; two only where both are numbers. */
+export function meaningsWritten(written: string, dimensions: readonly Dimension[]): Meanings {
+  const text = cleanText(written);
+  if (text === '' || BLANK.test(text)) return [{ kind: 'blank' }];
+  if (text.length > LONGEST) return [unreadable('reading.not-a-number')];
+  if (STOP_WORDS.test(text)) return [{ kind: 'at the stop' }];
+  if (OFF_WORDS.test(text)) return [{ kind: 'off the scale' }];
+  const bySpreadsheet = spreadsheetWriting(text);
+  if (bySpreadsheet !== null) return [unreadable(bySpreadsheet)];
+  const plain = meaningsOf(text, dimensions);
+  if (plain[0].kind !== 'unreadable') return plain;
+  const spelt = withoutMisspelling(text);
+  if (spelt === text) return plain;
+  const found = meaningsOf(spelt, dimensions);
+  return found[0].kind === 'unreadable'
+    ? plain
+    : also(found, { key: 'reading.misspelt-digit', facts: { read: spelt } });
 }
+
+/** A reading with its remark and its doubt, if it has any. */
+function meaningsOf(text: string, dimensions: readonly Dimension[]): Meanings {
+  const { text: bare, remark } = withoutRemark(text);
+  const { text: rest, hedged } = withoutHedge(bare);
+  const found = boundWritten(rest, dimensions) ?? figuresWritten(rest, dimensions);
+  const sure = remark === '' ? found : also(found, { key: 'reading.remark', facts: { remark } });
+  return hedged
+    ? (sure.map((each) => (each.kind === 'number' ? { ...each, hedged } : each)) as unknown as Meanings)
+    : sure;
+}
+
+const BELOW = /^(?:<=?|≤|less than|under|below|menos de|menor que|weniger als|unter|moins de) ?(.+)$/i;
+const ABOVE = /^(?:>=?|≥|more than|over|above|más de|mas de|mayor que|mehr als|über|plus de) ?(.+)$/i;
+
+/** "<0.2", "more than 5", "5+": a bound, and no number. */
+function boundWritten(text: string, dimensions: readonly Dimension[]): Meanings | null {
+  const below = BELOW.exec(text)?.[1];
+  const above = ABOVE.exec(text)?.[1] ?? /^(.*\d) ?\+$/.exec(text)?.[1];
+  const limit = below ?? above;
+  if (limit === undefined) return null;
+  const [found] = figuresWritten(limit, dimensions);
+  if (found.kind !== 'number') return [found];
+  const side = below === undefined ? 'above' : 'below';
+  return [{ kind: 'bound', side, number: found.number, unit: found.unit }];
+}
+
+/** One figure, one from - to, or several one after the other: whichever the whole text is. */
+function figuresWritten(text: string, dimensions: readonly Dimension[]): Meanings {
+  const one = amountWritten(text);
+  if (one?.kind === 'amount') {
+    const [first = 0, second] = one.numbers;
+    const units = one.unit === null ? [] : [one.unit];
+    const found = inUnit(units, dimensions, { number: first });
+    if (found.kind !== 'number') return [found];
+    if (second !== undefined) return [found, { ...found, number: second }];
+    // "4/5" without a unit is four fifths, or 4 and 5.
+    if (units.length === 0 && /^\d+ ?\/ ?\d+$/.test(text)) {
+      const pair = text.split('/').map(Number);
+      const isAlike = Math.max(...pair) <= 2 * Math.min(...pair) && !/[68]$/.test(text);
+      return isAlike ? [found, { ...found, number: middleOf(pair), repeats: pair }] : [found];
+    }
+    // "225,230,228" is hardly 225 millions.
+    const several = /^\d{3}(?:,\d{3}){2,}$/.test(text) ? seriesWritten(text) : null;
+    const other = several === null ? null : meaningOfSeries(several, dimensions);
+    return other?.kind === 'number' ? [other, found] : [found];
+  }
+  const range = rangeWritten(text);
+  if (range !== null) return [meaningOfRange(range, dimensions)];
+  const series = seriesWritten(text);
+  if (series !== null) return [meaningOfSeries(series, dimensions)];
+  if (one === null) return [unreadable('reading.not-a-number')];
+  return [
+    one.word === '%' ? unreadable('reading.percent') : unreadable('reading.unknown-unit', { unit: one.word }),
+  ];
+}
+
+const meaningOfRange = (
+  { middle, halfWidth, units }: WrittenRange,
+  dimensions: readonly Dimension[],
+): Meaning => inUnit(units, dimensions, { number: middle, halfWidth });
+
+function meaningOfSeries(series: WrittenSeries, dimensions: readonly Dimension[]): Meaning {
+  const { numbers, units, unread, hedged } = series;
+  const middle = middleOf(numbers);
+  return inUnit(units, dimensions, {
+    number: middle,
+    ...(numbers.length === 1 ? {} : { repeats: numbers }),
+    ...(hedged ? { hedged } : {}),
+    ...(unread.length === 0
+      ? {}
+      : { told: [{ key: 'reading.partly-unread', facts: { written: unread.join('; ') } }] }),
+  });
+}
+
+/** A number in the unit that is written with it, if that can be read at this setup. */
+function inUnit(
+  units: readonly ReadingUnit[],
+  dimensions: readonly Dimension[],
+  found: Omit<NumberMeaning, 'kind' | 'unit'>,
+): Meaning {
+  if (units.length > 1) return unreadable('reading.mixed-units');
+  const [unit = null] = units;
+  if (unit !== null && !dimensions.includes(unit.dimension)) return unreadable('reading.wrong-dimension');
+  return { kind: 'number', unit, ...found };
+}
+
+const also = (found: Meanings, told: Told): Meanings =>
+  found.map((each) =>
+    each.kind === 'number' ? { ...each, told: [...(each.told ?? []), told] } : each,
+  ) as unknown as Meanings;
+
+const unreadable = (why: string, facts?: Facts): Meaning => ({
+  kind: 'unreadable',
+  why,
+  ...(facts === undefined ? {} : { facts }),
+});
