@@ -93,11 +93,11 @@ function startRun(asked: MonteCarlo, block: number, coverage: number): Run {
       const views = count === block ? blocks : blocks.map((each) => each.subarray(0, count));
       draw(asked.inputs, views, random);
       asked.law(views, count === block ? out : out.subarray(0, count));
-      const found = withNumber(out, count);
+      const own = withNumber(out, count);
+      const found = out.subarray(0, own.count);
       done += count;
-      withoutNumber += count - found.length;
-      if (found.length < 2) return;
-      const own = blockMoments(found);
+      withoutNumber += count - own.count;
+      if (own.count < 2) return;
       all.merge(own);
       if (counts === null || isAdaptive) {
         const inOrder = sorted.subarray(0, found.length);
@@ -145,18 +145,6 @@ function draw(inputs: readonly Draws[], blocks: readonly Float64Array[], random:
   }
 }
 
-/** The values that are numbers, moved to the front of the block. */
-function withNumber(out: Float64Array, count: number): Float64Array {
-  let kept = 0;
-  for (let n = 0; n < count; n += 1) {
-    const value = out[n] as number;
-    if (!Number.isFinite(value)) continue;
-    out[kept] = value;
-    kept += 1;
-  }
-  return out.subarray(0, kept);
-}
-
 interface BlockMoments {
   readonly count: number;
   readonly mean: number;
@@ -164,14 +152,27 @@ interface BlockMoments {
   readonly squares: number;
 }
 
-/** In two passes: the mean first, so that a small spread of large values keeps its digits. */
-function blockMoments(values: Float64Array): BlockMoments {
+/**
+ * The values that are numbers, moved to the front of the block, and their moments, in one pass: about the
+ * first of them, so that a small spread of large values keeps its digits.
+ */
+function withNumber(out: Float64Array, count: number): BlockMoments {
+  let kept = 0;
   let sum = 0;
-  for (let n = 0; n < values.length; n += 1) sum += values[n] as number;
-  const mean = sum / values.length;
   let squares = 0;
-  for (let n = 0; n < values.length; n += 1) squares += ((values[n] as number) - mean) ** 2;
-  return { count: values.length, mean, squares };
+  let first = 0;
+  for (let n = 0; n < count; n += 1) {
+    const value = out[n] as number;
+    if (!Number.isFinite(value)) continue;
+    if (kept === 0) first = value;
+    const apart = value - first;
+    sum += apart;
+    squares += apart * apart;
+    out[kept] = value;
+    kept += 1;
+  }
+  const mean = kept === 0 ? 0 : sum / kept;
+  return { count: kept, mean: first + mean, squares: Math.max(0, squares - sum * mean) };
 }
 
 /** Mean and spread of what was added so far; blocks are merged without keeping them (Chan and others, 1983). */

@@ -13,14 +13,15 @@ export interface RandomStream extends Random {
 }
 
 const TO_UNIT = 2 ** -53;
-/** A whole 32-bit word as a share from -1 to under 1. */
-const TO_SIGNED = 2 ** -31;
+/** Steps on either side of the middle of a layer: what is left of a word when its layer is taken out. */
+const STEPS = 2 ** 23;
 
 /**
  * A stream of chance from a whole number. xoshiro128** (Blackman and Vigna, 2018), its state filled by a
  * 32-bit splitmix from both halves of the seed; normal draws by the ziggurat of Marsaglia and Tsang (2000)
- * with 256 layers, where layer and height come from different words (Doornik, 2005). Constants of the
- * papers are written from memory and held by tests of their own defining equations.
+ * with 256 layers, where the layer and the place in it come from different bits of a word (the fault that
+ * Doornik, 2005, found in the first version); the place has 2^24 steps. Constants of the papers are written
+ * from memory and held by tests of their own defining equations.
  *
  * Not for secrets.
  *
@@ -67,22 +68,32 @@ function nextWord(s: Int32Array): number {
   return Math.imul((five << 7) | (five >>> 25), 9);
 }
 
-/** The same as one by one, with the state held in four variables: half the time. */
+/** The same as one by one, with the state held in variables: half the time. */
 function fillEven(s: Int32Array, block: Float64Array): void {
-  let [a, b, c, d] = s as unknown as [number, number, number, number];
-  let high = 0;
-  for (let n = 0; n < 2 * block.length; n += 1) {
-    const five = Math.imul(b, 5);
-    const word = Math.imul((five << 7) | (five >>> 25), 9);
-    const shifted = b << 9;
+  let a = s[0] as number;
+  let b = s[1] as number;
+  let c = s[2] as number;
+  let d = s[3] as number;
+  for (let n = 0; n < block.length; n += 1) {
+    let five = Math.imul(b, 5);
+    const high = Math.imul((five << 7) | (five >>> 25), 9) >>> 5;
+    let shifted = b << 9;
     c ^= a;
     d ^= b;
     b ^= c;
     a ^= d;
     c ^= shifted;
     d = (d << 11) | (d >>> 21);
-    if ((n & 1) === 0) high = word >>> 5;
-    else block[n >> 1] = (high * 2 ** 26 + (word >>> 6)) * TO_UNIT;
+    five = Math.imul(b, 5);
+    const low = Math.imul((five << 7) | (five >>> 25), 9) >>> 6;
+    shifted = b << 9;
+    c ^= a;
+    d ^= b;
+    b ^= c;
+    a ^= d;
+    c ^= shifted;
+    d = (d << 11) | (d >>> 21);
+    block[n] = (high * 2 ** 26 + low) * TO_UNIT;
   }
   s[0] = a;
   s[1] = b;
@@ -97,33 +108,25 @@ function fillNormal(s: Int32Array, block: Float64Array, even: () => number): voi
   let c = s[2] as number;
   let d = s[3] as number;
   for (let n = 0; n < block.length; n += 1) {
-    let five = Math.imul(b, 5);
-    const layer = Math.imul((five << 7) | (five >>> 25), 9) >>> 24;
-    let shifted = b << 9;
+    const five = Math.imul(b, 5);
+    const word = Math.imul((five << 7) | (five >>> 25), 9);
+    const shifted = b << 9;
     c ^= a;
     d ^= b;
     b ^= c;
     a ^= d;
     c ^= shifted;
     d = (d << 11) | (d >>> 21);
-    five = Math.imul(b, 5);
-    const share = Math.imul((five << 7) | (five >>> 25), 9) * TO_SIGNED;
-    shifted = b << 9;
-    c ^= a;
-    d ^= b;
-    b ^= c;
-    a ^= d;
-    c ^= shifted;
-    d = (d << 11) | (d >>> 21);
-    if (Math.abs(share) < (inside[layer] as number)) {
-      block[n] = share * (ends[layer] as number);
+    const step = word >> 8;
+    if ((step ^ (step >> 31)) < (inside[word & 255] as number)) {
+      block[n] = (step + 0.5) * (steps[word & 255] as number);
       continue;
     }
     s[0] = a;
     s[1] = b;
     s[2] = c;
     s[3] = d;
-    block[n] = outside(layer, share, s, even);
+    block[n] = outside(word, s, even);
     a = s[0];
     b = s[1];
     c = s[2];
@@ -164,8 +167,9 @@ const density = (x: number): number => Math.exp(-0.5 * x * x);
 /** Right ends of the layers, widest first, and the density there. */
 const ends = new Float64Array(ZIGGURAT.layers + 1);
 const heights = new Float64Array(ZIGGURAT.layers + 1);
-/** Share of a layer that lies wholly under the density. */
-const inside = new Float64Array(ZIGGURAT.layers);
+/** How many steps of a layer lie wholly under the density, and the size of one. */
+const inside = new Int32Array(ZIGGURAT.layers);
+const steps = new Float64Array(ZIGGURAT.layers);
 ends[0] = ZIGGURAT.area / density(ZIGGURAT.tail);
 ends[1] = ZIGGURAT.tail;
 heights[1] = density(ZIGGURAT.tail);
@@ -176,7 +180,10 @@ for (let n = 2; n < ZIGGURAT.layers; n += 1) {
 }
 heights[0] = 0;
 heights[ZIGGURAT.layers] = 1;
-for (let n = 0; n < ZIGGURAT.layers; n += 1) inside[n] = (ends[n + 1] as number) / (ends[n] as number);
+for (let n = 0; n < ZIGGURAT.layers; n += 1) {
+  inside[n] = Math.floor((STEPS * (ends[n + 1] as number)) / (ends[n] as number));
+  steps[n] = (ends[n] as number) / STEPS;
+}
 
 /** What is left over between the last layer's top and the density's: 0 where the constants are right. */
 export const zigguratCloses = (): number => {
@@ -185,17 +192,18 @@ export const zigguratCloses = (): number => {
 };
 
 function normalFrom(s: Int32Array, even: () => number): number {
-  const layer = nextWord(s) >>> 24;
-  const share = nextWord(s) * TO_SIGNED;
-  return Math.abs(share) < (inside[layer] as number)
-    ? share * (ends[layer] as number)
-    : outside(layer, share, s, even);
+  const word = nextWord(s);
+  const step = word >> 8;
+  return (step ^ (step >> 31)) < (inside[word & 255] as number)
+    ? (step + 0.5) * (steps[word & 255] as number)
+    : outside(word, s, even);
 }
 
 /** A draw that lies in the tail, or beside the density in its layer: then another one is drawn. */
-function outside(layer: number, share: number, s: Int32Array, even: () => number): number {
-  if (layer === 0) return share < 0 ? -tailFrom(even) : tailFrom(even);
-  const x = share * (ends[layer] as number);
+function outside(word: number, s: Int32Array, even: () => number): number {
+  const layer = word & 255;
+  if (layer === 0) return word < 0 ? -tailFrom(even) : tailFrom(even);
+  const x = ((word >> 8) + 0.5) * (steps[layer] as number);
   const low = heights[layer] as number;
   return low + even() * ((heights[layer + 1] as number) - low) < density(x) ? x : normalFrom(s, even);
 }
