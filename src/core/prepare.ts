@@ -9,9 +9,10 @@ import { type ResolvedSetup, type ResolvedTable, resolve } from './files/resolve
 import type { SourceFile, SourceText } from './files/source-text.ts';
 import type { Titled } from './files/titles.ts';
 import { readVisitFile, type Visit } from './files/visit-file.ts';
-import type { Kit } from './kit/kit.ts';
+import type { Kit, KitPart } from './kit/kit.ts';
 import { machineNamed } from './machines/list.ts';
 import { type Newtons, newtons } from './quantities/brands.ts';
+import { withAround } from './setups/around.ts';
 import { differenceToSee } from './setups/difference.ts';
 import { rankEase } from './setups/ease.ts';
 import { lastDigitDecides } from './setups/last-digit.ts';
@@ -84,7 +85,7 @@ export function bringTogether(
 ): Pick<Prepared, 'gravity' | 'tables' | 'diagnostics'> {
   const resolved = resolve(kit, activity, visit, vocabulary);
   const reader = readerOf(activity);
-  const made = resolved.tables.map((table) => prepareTable(table, resolved.gravity, reader));
+  const made = resolved.tables.map((table) => prepareTable(table, resolved.gravity, reader, kit.parts));
   const arrived = followArrival(
     made.map(({ table }) => table),
     visit,
@@ -104,12 +105,14 @@ export function bringTogether(
   };
 }
 
-function prepareTable(table: ResolvedTable, gravity: GravityHere, reader: Reader) {
+function prepareTable(table: ResolvedTable, gravity: GravityHere, reader: Reader, parts: readonly KitPart[]) {
   const made = table.setups.map((resolved) => ({ resolved, ...madeSetup(table, resolved, gravity, reader) }));
   const built = made.flatMap(({ resolved, setup }) => (setup === null ? [] : [{ resolved, setup }]));
   const predictions = rankEase(built.map(({ setup }) => predict(setup)));
-  const setups = built.flatMap(({ resolved, setup }, n): readonly PreparedSetup[] => {
+  const together = built.map(({ setup }) => setup);
+  const setups = built.flatMap(({ resolved, setup: alone }, n): readonly PreparedSetup[] => {
     const prediction = predictions[n];
+    const setup = withAround(alone, resolved.load, together, parts);
     return prediction === undefined
       ? []
       : [{ setup, prediction, load: resolved.load, shows: resolved.shows, isExtra: setup.isExtra }];

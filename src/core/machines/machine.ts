@@ -6,7 +6,7 @@ import type { Part, PartKind } from '../description/part.ts';
 import type { Caution, Step } from '../description/step.ts';
 import type { WorkingLine } from '../description/working.ts';
 import type { Diagnostic, Facts, Place } from '../diagnostics/diagnostic.ts';
-import type { Radians } from '../quantities/brands.ts';
+import type { Newtons, Radians } from '../quantities/brands.ts';
 import type { Asked, Balance, WayOfReading } from '../statics/balance.ts';
 import type { Measured } from '../uncertainty/measured.ts';
 import type { At } from '../uncertainty/propagate.ts';
@@ -70,6 +70,13 @@ export interface Machine<S extends Station = Station> {
   /** Angle of the line of pull above the level, where a scale can pull along a slope. */
   readonly slope?: (station: S, at: At) => Radians;
   readonly mistakes: readonly UsualMistake<S>[];
+  /**
+   * The load at rest that would pull as hard as this load does while it speeds up (m/s², of the load);
+   * absent where the machine is too slow for that to be felt.
+   */
+  readonly speedingUp?: (station: S, at: At, asked: Asked, acceleration: number) => Newtons | null;
+  /** Other figures that an ideal advantage is taken for, by a slip of reckoning. */
+  readonly reckonings?: readonly Reckoning<S>[];
   /** How it is set up and pulled; `isFelt` where no scale is there and the hand judges. */
   readonly steps: (station: S, isFelt?: boolean) => readonly Step[];
   /** How it is read, where that needs more than the general words: what moves, and where it has to be. */
@@ -113,5 +120,24 @@ export interface UsualMistake<S extends Station = Station> {
   readonly code: string;
   /** Share of readings, an assumption. */
   readonly baseRate: number;
+  readonly persists: Persists;
   readonly change: (station: S) => S | null;
+  /** The load was left off as well: the machine moves itself alone. */
+  readonly leavesOff?: true;
+}
+
+/**
+ * What of a mistake is met again: a habit of the group that made it, something at the table that the next
+ * group finds as well, or nothing.
+ */
+export type Persists = 'group' | 'station' | 'reading';
+
+/** A way to reckon the ideal advantage that a group may have taken; only its own columns show it. */
+export interface Reckoning<S extends Station = Station> {
+  /** Sentence key: `tackle.fall-counted`. */
+  readonly code: string;
+  /** Not wrong, only another figure than the one that was asked for. */
+  readonly isSound?: true;
+  /** Pull travel over load travel as it was then reckoned; `null` where it can't happen here. */
+  readonly ratio: (station: S, at: At) => number | null;
 }

@@ -1,13 +1,19 @@
 import { isNotDefined } from '../description/not-defined.ts';
+import type { Facts } from '../diagnostics/diagnostic.ts';
+import type { Persists } from '../machines/machine.ts';
 import { predict } from '../setups/predict.ts';
 import { predictScale } from '../setups/predict-scale.ts';
 import { predictTally } from '../setups/predict-tally.ts';
 import type { Prediction } from '../setups/prediction.ts';
-import { hangAngle, hangsFromTheMachine, type Setup } from '../setups/setup.ts';
-import { slopeOf } from '../setups/shown.ts';
-import { atBest } from '../uncertainty/propagate.ts';
+import type { Setup } from '../setups/setup.ts';
+import { type Assumptions, BASE_RATES } from './base-rates.ts';
+import { type DoingMistake, doingMistakes } from './doing-mistakes.ts';
 import { type Figure, figureOf } from './figure.ts';
-import { pullUnits, type ReadingUnit, travelUnits, turnUnits } from './written-reading.ts';
+import { penSlips } from './pen-slips.ts';
+import type { ReadingUnit } from './written-reading.ts';
+
+export { unitsFor } from './pen-slips.ts';
+export type { Persists };
 
 /**
  * One explanation of a reading: where the figure then lies, in which unit it was then written, and
@@ -21,78 +27,137 @@ export interface Cause {
   readonly figure: Figure | null;
   /** Unit that the group wrote in, whatever it thought; `null` is the unit it says. */
   readonly unit: ReadingUnit | null;
+  /** What of it is met again: a habit of the group, something left at the station, or nothing. */
+  readonly persists: Persists;
+  /** Which weight, which partner: causes of one code differ by these. */
+  readonly facts?: Facts;
 }
 
-/** Base rates of the mistakes that any setup with a scale can see. */
-export const BASE_RATES = {
-  'zero-from-hook-down': 0.06,
-  'zero-set-in-place': 0.03,
-  'lowering-for-raising': 0.03,
-  'start-for-moving': 0.03,
-  'raising-for-lowering': 0.03,
-  'moving-for-start': 0.03,
-  'in-grams': 0.03,
-  'in-newtons': 0.03,
-  'in-ounces': 0.01,
-  'in-pounds': 0.005,
-  'in-kilograms': 0.005,
-  carried: 0.02,
-  schoolbook: 0.01,
-  'in-millimetres': 0.01,
-  'in-centimetres': 0.02,
-  'in-inches': 0.01,
-  'in-metres': 0.002,
-} as const;
+/** What is known and assumed where explanations are looked for. */
+export interface Asking extends Assumptions {
+  /** The number as it was written: slips that hang on its digits are found only then. */
+  readonly number?: number;
+}
+
+/**
+ * A cause with what tells it from others of its code.
+ *
+ * @example causeKey({ code: 'setup.swapped', facts: { setup: 'L1', partner: 'L2' } }) // => 'setup.swapped L1 L2'
+ */
+export const causeKey = ({ code, facts = {} }: Pick<Cause, 'code' | 'facts'>): string =>
+  [
+    code,
+    ...Object.values(facts).map((fact) => (typeof fact === 'string' ? fact : JSON.stringify(fact))),
+  ].join(' ');
 
 /** All explanations of a reading at a setup, the good one first: where the prediction stands today. */
 export function causesOf(
   setup: Setup,
   own: ReadingUnit,
   prediction: Prediction = predict(setup),
+  { rateFactor = 1, number }: Asking = {},
 ): readonly Cause[] {
-  const reading = setup.watched === 'pull' ? predictScale : predictTally;
   const figure = figureOf(prediction.outcome);
-  const packed = prediction.rekeyedBy === null ? figure : figureOf(reading(setup).outcome);
-  const found: Cause[] = [];
-  for (const { code, rate, changed } of changedSetups(setup)) {
-    const { outcome } = reading(changed);
-    if (isNotDefined(outcome) || outcome.kind === 'scale on the other side') continue;
-    const there = figureOf(outcome);
-    if (there === null && outcome.kind !== 'on its stop') continue;
-    if (isSame(there, packed)) continue;
-    found.push({ code, kind: 'doing', rate, figure: followed(there, packed, figure), unit: null });
-  }
-  for (const unit of unitsFor(setup))
-    if (unit.name !== own.name && figure !== null)
-      found.push({
-        code: `reading.in-${unit.name}`,
-        kind: 'reading',
-        rate: rateOf(`in-${unit.name}`),
-        figure,
-        unit,
-      });
-  const schoolbook = schoolbookFigure(prediction, figure);
-  if (schoolbook !== null)
-    found.push({
-      code: 'reading.schoolbook',
-      kind: 'reading',
-      rate: BASE_RATES.schoolbook,
-      figure: schoolbook,
-      unit: null,
-    });
+  const found = [
+    ...doingCauses(setup, prediction, figure),
+    ...readingCauses(setup, own, figure, number ?? null),
+    ...schoolbookCauses(prediction, figure),
+  ].map((cause) => ({ ...cause, rate: cause.rate * rateFactor }));
   const rest = found.reduce((sum, cause) => sum + cause.rate, 0);
-  return [{ code: 'good', kind: 'good', rate: Math.max(0.5, 1 - rest), figure, unit: null }, ...found];
+  return [
+    {
+      code: 'good',
+      kind: 'good',
+      rate: Math.max(LEAST_GOOD, 1 - rest),
+      figure,
+      unit: null,
+      persists: 'reading',
+    },
+    ...found,
+  ];
 }
+
+/** However many mistakes can be made somewhere, every second reading is good: common practice, no source. */
+const LEAST_GOOD = 0.5;
+
+function doingCauses(setup: Setup, prediction: Prediction, figure: Figure | null): readonly Cause[] {
+  const { packed, mistakes } = stoodWrong(setup);
+  const before = prediction.rekeyedBy === null ? figure : packed;
+  return mistakes.flatMap(({ mistake, there }): readonly Cause[] => {
+    if (isSame(there, before)) return [];
+    const { code, rate, persists, facts } = mistake;
+    return [
+      {
+        code,
+        kind: 'doing',
+        rate,
+        figure: followed(there, before, figure),
+        unit: null,
+        persists,
+        ...(facts === undefined ? {} : { facts }),
+      },
+    ];
+  });
+}
+
+interface StoodWrong {
+  /** Where the instrument would stand as the kit was packed. */
+  readonly packed: Figure | null;
+  readonly mistakes: readonly { readonly mistake: DoingMistake; readonly there: Figure | null }[];
+}
+
+/**
+ * Figures of the mistakes of doing, kept for each setup: they follow from it alone, and a class asks for
+ * them again with every reading.
+ */
+const known = new WeakMap<Setup, StoodWrong>();
+
+function stoodWrong(setup: Setup): StoodWrong {
+  const before = known.get(setup);
+  if (before !== undefined) return before;
+  const reading = setup.watched === 'pull' ? predictScale : predictTally;
+  const found: StoodWrong = {
+    packed: figureOf(reading(setup).outcome),
+    mistakes: doingMistakes(setup).flatMap((mistake) => {
+      const { outcome } = reading(mistake.changed);
+      if (isNotDefined(outcome) || outcome.kind === 'scale on the other side') return [];
+      const there = figureOf(outcome);
+      return there === null && outcome.kind !== 'on its stop' ? [] : [{ mistake, there }];
+    }),
+  };
+  known.set(setup, found);
+  return found;
+}
+
+const readingCauses = (
+  setup: Setup,
+  own: ReadingUnit,
+  figure: Figure | null,
+  number: number | null,
+): readonly Cause[] =>
+  figure === null
+    ? []
+    : penSlips(setup, own, number).map((slip) => ({ ...slip, kind: 'reading' as const, figure }));
 
 /**
  * The frictionless figure, where the scale would hardly show it: somebody reckoned instead of reading.
  * It is held to no finer than a reading, so that a slip at the scale that leads to the same figure is
  * named before it.
  */
-function schoolbookFigure({ textbook }: Prediction, figure: Figure | null): Figure | null {
-  if (figure === null || isNotDefined(textbook)) return null;
+function schoolbookCauses({ textbook }: Prediction, figure: Figure | null): readonly Cause[] {
+  if (figure === null || isNotDefined(textbook)) return [];
   const reckoned = { low: textbook.value, high: textbook.value, u: figure.u };
-  return isSame(reckoned, figure) ? null : reckoned;
+  if (isSame(reckoned, figure)) return [];
+  return [
+    {
+      code: 'reading.schoolbook',
+      kind: 'reading',
+      rate: BASE_RATES.schoolbook,
+      figure: reckoned,
+      unit: null,
+      persists: 'group',
+    },
+  ];
 }
 
 /** A slip is made on the same apparatus: its figure follows the arrival reading as the good one does. */
@@ -105,77 +170,6 @@ function followed(there: Figure | null, packed: Figure | null, now: Figure | nul
     u: Math.max(Math.sqrt(Math.max(variance, 0)), Math.min(there.u, now.u)),
   };
 }
-
-export const unitsFor = (setup: Setup): readonly ReadingUnit[] =>
-  setup.watched === 'pull' ? pullUnits : setup.watched === 'turns' ? turnUnits : travelUnits;
-
-/** The setup as it stands after each doing mistake. */
-function changedSetups(setup: Setup) {
-  const stations = setup.machine.mistakes.flatMap((mistake) => {
-    const station = mistake.change(setup.station);
-    return station === null
-      ? []
-      : [{ code: mistake.code, rate: mistake.baseRate, changed: { ...setup, station } }];
-  });
-  return setup.watched === 'pull'
-    ? [...zeroMistakes(setup), ...carryMistakes(setup), ...wayMistakes(setup), ...stations]
-    : stations;
-}
-
-/** The hand took the weight of a scale that ought to hang. */
-function carryMistakes(setup: Setup) {
-  return hangsFromTheMachine(setup.hang) && !setup.handCarries
-    ? [
-        {
-          code: 'scale.carried',
-          rate: BASE_RATES.carried,
-          changed: { ...setup, handCarries: true },
-        },
-      ]
-    : [];
-}
-
-/** The scale kept its zero from another position, or was zeroed again where the card says not to. */
-function zeroMistakes(setup: Setup) {
-  const turned = hangAngle(setup.hang, slopeOf(setup), atBest) !== 0;
-  if (!turned || setup.scale === null) return [];
-  return setup.zeroed === 'hook down'
-    ? [
-        {
-          code: 'scale.zero-set-in-place',
-          rate: BASE_RATES['zero-set-in-place'],
-          changed: { ...setup, zeroed: 'in place' as const },
-        },
-      ]
-    : [
-        {
-          code: 'scale.zero-from-hook-down',
-          rate: BASE_RATES['zero-from-hook-down'],
-          changed: { ...setup, zeroed: 'hook down' as const },
-        },
-      ];
-}
-
-/** Read in another way than asked: on the way back, on the way up, or at the jerk of the start. */
-function wayMistakes(setup: Setup) {
-  const other = (code: keyof typeof BASE_RATES, way: Setup['way']) => ({
-    code: `way.${code}`,
-    rate: BASE_RATES[code],
-    changed: { ...setup, way },
-  });
-  switch (setup.way) {
-    case 'raise':
-      return [other('lowering-for-raising', 'lower'), other('start-for-moving', 'start')];
-    case 'lower':
-      return [other('raising-for-lowering', 'raise')];
-    case 'start':
-      return [other('moving-for-start', 'raise')];
-    case 'held':
-      return [];
-  }
-}
-
-const rateOf = (name: string): number => BASE_RATES[name as keyof typeof BASE_RATES] ?? 0.005;
 
 /** A mistake that changes nothing here can't be told from a good reading, and need not be. */
 const isSame = (a: Figure | null, b: Figure | null): boolean =>

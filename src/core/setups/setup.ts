@@ -7,6 +7,7 @@ import type { Load } from '../parts/weight.ts';
 import type { Metres, MetresPerSecondSquared, Newtons, Radians } from '../quantities/brands.ts';
 import type { Measured } from '../uncertainty/measured.ts';
 import type { At } from '../uncertainty/propagate.ts';
+import type { Around } from './around.ts';
 import type { Watched, WayOfReading } from './prediction.ts';
 
 /** Machine, instrument and load set up to be read: all that a prediction needs. */
@@ -35,6 +36,8 @@ export interface Setup {
   readonly partner: string | null;
   /** For groups that wait: built when somebody has time for it, and with a key of its own. */
   readonly isExtra: boolean;
+  /** What may be taken for what belongs here; absent where nobody said. */
+  readonly around?: Around;
   readonly place: (field: string | null) => Place;
 }
 

@@ -44,6 +44,13 @@ export function compound(machines: readonly Machine[]): Machine<Compound> {
         machine.mistakes.map((mistake) => inStage(machine, mistake, k)),
       ),
     ),
+    // The load speeds up; what the other stages have in their way speeds up too, and is neglected.
+    speedingUp: (station, at, asked, acceleration) => {
+      const first = station.stages[0];
+      return first === undefined
+        ? null
+        : (machineFor(first).speedingUp?.(first, at, asked, acceleration) ?? null);
+    },
     steps: (station, isFelt) => steps(station, machineFor, isFelt),
     reading: (station, way) => reading(station, way, machineFor),
     reset: (station, isFelt) => reset(station, isFelt),
@@ -63,9 +70,13 @@ const stagesOf = (balance: Parameters<Machine<Compound>['limits']>[2]) =>
 const inStage = (machine: Machine, mistake: UsualMistake, k: number): UsualMistake<Compound> => ({
   code: mistake.code,
   baseRate: mistake.baseRate,
+  persists: mistake.persists,
+  ...(mistake.leavesOff === undefined ? {} : { leavesOff: mistake.leavesOff }),
   change: (station) => {
     const stage: Station | undefined = station.stages[k];
     if (stage === undefined || stage.machine !== machine.name) return null;
+    // Only the first stage carries the load itself.
+    if (mistake.leavesOff === true && k > 0) return null;
     const changed = mistake.change(stage);
     return changed === null ? null : compoundOf(station.stages.with(k, changed));
   },

@@ -4,7 +4,7 @@ import { equipment } from './equipment.ts';
 import { fields, slots } from './fields.ts';
 import { limits } from './limits.ts';
 import { makeDrag } from './make.ts';
-import { mistakes } from './mistakes.ts';
+import { mistakes, speedingUp } from './mistakes.ts';
 import { between, cautions, differences, drawing, reading, reset, slope, start, steps } from './paper.ts';
 import type { Drag } from './station.ts';
 
@@ -20,6 +20,7 @@ export const drag: Machine<Drag> = {
   limits,
   slope,
   mistakes,
+  speedingUp,
   steps,
   reading,
   between,

@@ -1,7 +1,9 @@
 import { sentences as carriage } from '../../parts/carriage-sentences.en.ts';
+import { mistakeSentences } from './mistakes.en.ts';
 
 /** English sentences of dragging and rolling on the level; facts stand in braces. */
 export const sentences = {
+  ...mistakeSentences,
   ...carriage,
   'machine.drag on the level': 'Drag and rolling',
   'drag on the level.about': 'A load on the level. Rollers and wheels let a small pull move it.',

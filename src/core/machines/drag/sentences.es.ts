@@ -1,7 +1,9 @@
 import { sentences as carriage } from '../../parts/carriage-sentences.es.ts';
+import { mistakeSentences } from './mistakes.es.ts';
 
 /** Spanish sentences of dragging and rolling on the level; facts stand in braces. */
 export const sentences = {
+  ...mistakeSentences,
   ...carriage,
   'machine.drag on the level': 'Arrastrar y rodar',
   'drag on the level.about': 'Una carga en el suelo. Con ruedas o rodillos se mueve con poca fuerza.',

@@ -4,7 +4,7 @@ import { board, fields, slots } from './fields.ts';
 import { balanceIncline, idealAdvantage } from './incline.ts';
 import { limits } from './limits.ts';
 import { makeIncline } from './make.ts';
-import { mistakes } from './mistakes.ts';
+import { mistakes, reckonings, speedingUp } from './mistakes.ts';
 import { between, cautions, differences, drawing, reading, reset, slope, start, steps } from './paper.ts';
 import type { InclinedPlane } from './station.ts';
 
@@ -20,6 +20,8 @@ export const inclinedPlane: Machine<InclinedPlane> = {
   limits,
   slope,
   mistakes,
+  speedingUp,
+  reckonings,
   steps,
   reading,
   between,

@@ -1,7 +1,9 @@
 import { sentences as carriage } from '../../parts/carriage-sentences.en.ts';
+import { mistakeSentences } from './mistakes.en.ts';
 
 /** English sentences of the inclined plane; facts stand in braces. */
 export const sentences = {
+  ...mistakeSentences,
   ...carriage,
   'machine.inclined plane': 'Inclined plane',
   'inclined plane.about': 'A sloping board. A small pull over a long way lifts a big load.',

@@ -1,7 +1,9 @@
 import { sentences as carriage } from '../../parts/carriage-sentences.es.ts';
+import { mistakeSentences } from './mistakes.es.ts';
 
 /** Spanish sentences of the inclined plane; facts stand in braces. */
 export const sentences = {
+  ...mistakeSentences,
   ...carriage,
   'machine.inclined plane': 'Plano inclinado',
   'inclined plane.about': 'Una tabla en pendiente. Poca fuerza en un camino largo sube una gran carga.',

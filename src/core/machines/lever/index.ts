@@ -4,7 +4,7 @@ import { bar, fields, slots } from './fields.ts';
 import { balanceLever, idealAdvantage } from './lever.ts';
 import { limits } from './limits.ts';
 import { makeLever } from './make.ts';
-import { mistakes } from './mistakes.ts';
+import { mistakes, reckonings, speedingUp } from './mistakes.ts';
 import { cautions, differences, drawing, reading, reset, steps } from './paper.ts';
 import type { Lever } from './station.ts';
 
@@ -19,6 +19,8 @@ export const lever: Machine<Lever> = {
   idealAdvantage,
   limits,
   mistakes,
+  speedingUp,
+  reckonings,
   steps,
   reading,
   reset,

@@ -1,5 +1,8 @@
+import { mistakeSentences } from './mistakes.en.ts';
+
 /** English sentences of the lever; facts stand in braces. */
 export const sentences = {
+  ...mistakeSentences,
   'machine.lever': 'Lever',
   'lever.about': 'A stiff bar on a pin. A small pull far out lifts a big load close in.',
   'lever.bar': 'bar',

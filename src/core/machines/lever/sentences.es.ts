@@ -1,5 +1,8 @@
+import { mistakeSentences } from './mistakes.es.ts';
+
 /** Spanish sentences of the lever; facts stand in braces. */
 export const sentences = {
+  ...mistakeSentences,
   'machine.lever': 'Palanca',
   'lever.about':
     'Una barra firme que gira en un pasador. Poca fuerza lejos de él sube una gran carga cerca de él.',

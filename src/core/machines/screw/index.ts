@@ -3,7 +3,7 @@ import { equipment } from './equipment.ts';
 import { fields, screwPart, slots } from './fields.ts';
 import { limits } from './limits.ts';
 import { makeScrew } from './make.ts';
-import { mistakes } from './mistakes.ts';
+import { mistakes, reckonings } from './mistakes.ts';
 import { between, cautions, differences, drawing, reset, start, steps } from './paper.ts';
 import { balanceScrew, idealAdvantage } from './screw.ts';
 import type { Screw } from './station.ts';
@@ -21,6 +21,7 @@ export const screw: Machine<Screw> = {
   idealAdvantage,
   limits,
   mistakes,
+  reckonings,
   steps,
   between,
   reset,

@@ -1,5 +1,8 @@
+import { mistakeSentences } from './mistakes.en.ts';
+
 /** English sentences of the screw; facts stand in braces. */
 export const sentences = {
+  ...mistakeSentences,
   'machine.screw': 'Screw',
   'screw.about': 'A slope wound round a rod. Many turns of the lever move a big load a little.',
   'screw.screw': 'screw',

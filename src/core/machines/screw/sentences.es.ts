@@ -1,5 +1,8 @@
+import { mistakeSentences } from './mistakes.es.ts';
+
 /** Spanish sentences of the screw; facts stand in braces. */
 export const sentences = {
+  ...mistakeSentences,
   'machine.screw': 'Tornillo',
   'screw.about':
     'Una pendiente que da vueltas a una barra. Con muchas vueltas de la palanca se mueve un poco una gran carga.',

@@ -3,7 +3,7 @@ import { equipment } from './equipment.ts';
 import { fields, pulleyBlock, slots } from './fields.ts';
 import { limits } from './limits.ts';
 import { makeTackle } from './make.ts';
-import { mistakes } from './mistakes.ts';
+import { mistakes, reckonings, speedingUp } from './mistakes.ts';
 import { between, cautions, differences, drawing, reading, reset, steps } from './paper.ts';
 import type { Tackle } from './station.ts';
 import { balanceTackle, idealAdvantage } from './tackle.ts';
@@ -19,6 +19,8 @@ export const tackle: Machine<Tackle> = {
   idealAdvantage,
   limits,
   mistakes,
+  speedingUp,
+  reckonings,
   steps,
   reading,
   between,

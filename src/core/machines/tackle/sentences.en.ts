@@ -1,5 +1,8 @@
+import { mistakeSentences } from './mistakes.en.ts';
+
 /** English sentences of the tackle; facts stand in braces. */
 export const sentences = {
+  ...mistakeSentences,
   'machine.tackle': 'Tackle',
   'tackle.about':
     'A line runs to and fro over the wheels of two blocks. These wheels are sheaves. Each part of the line carries a share of the load.',

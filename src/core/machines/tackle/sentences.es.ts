@@ -1,5 +1,8 @@
+import { mistakeSentences } from './mistakes.es.ts';
+
 /** Spanish sentences of the tackle; facts stand in braces. */
 export const sentences = {
+  ...mistakeSentences,
   'machine.tackle': 'Polipasto',
   'tackle.about':
     'Una cuerda va y viene por las ruedas de dos bloques. Esas ruedas son las roldanas. Cada ramal lleva una parte de la carga.',

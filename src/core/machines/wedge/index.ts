@@ -4,7 +4,7 @@ import { equipment } from './equipment.ts';
 import { cordsPart, fields, malletPart, slots, wedgePart } from './fields.ts';
 import { limits } from './limits.ts';
 import { makeWedge } from './make.ts';
-import { mistakes } from './mistakes.ts';
+import { mistakes, reckonings } from './mistakes.ts';
 import { between, cautions, differences, reading, reset, steps } from './paper.ts';
 import type { Wedge } from './station.ts';
 import { balanceWedge, idealAdvantage, tally } from './wedge.ts';
@@ -21,6 +21,7 @@ export const wedge: Machine<Wedge> = {
   idealAdvantage,
   limits,
   mistakes,
+  reckonings,
   steps,
   reading,
   between,

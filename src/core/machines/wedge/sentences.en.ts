@@ -1,5 +1,8 @@
+import { mistakeSentences } from './mistakes.en.ts';
+
 /** English sentences of the wedge; facts stand in braces. */
 export const sentences = {
+  ...mistakeSentences,
   'machine.wedge': 'Wedge',
   'wedge.about': 'A slope that moves. It lifts a load or parts two blocks.',
   'wedge.wedge': 'wedge',

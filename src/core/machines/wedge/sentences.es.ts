@@ -1,5 +1,8 @@
+import { mistakeSentences } from './mistakes.es.ts';
+
 /** Spanish sentences of the wedge; facts stand in braces. */
 export const sentences = {
+  ...mistakeSentences,
   'machine.wedge': 'Cuña',
   'wedge.about': 'Una pendiente que se mueve. Sube una carga o separa dos bloques.',
   'wedge.wedge': 'cuña',

@@ -3,7 +3,7 @@ import { equipment } from './equipment.ts';
 import { fields, slots, windlassPart } from './fields.ts';
 import { limits } from './limits.ts';
 import { makeWindlass } from './make.ts';
-import { mistakes } from './mistakes.ts';
+import { mistakes, reckonings, speedingUp } from './mistakes.ts';
 import { between, cautions, differences, drawing, reading, reset, steps } from './paper.ts';
 import type { Windlass } from './station.ts';
 import { balanceWindlass, idealAdvantage } from './windlass.ts';
@@ -19,6 +19,8 @@ export const windlass: Machine<Windlass> = {
   idealAdvantage,
   limits,
   mistakes,
+  speedingUp,
+  reckonings,
   steps,
   reading,
   between,

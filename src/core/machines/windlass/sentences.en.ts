@@ -1,5 +1,8 @@
+import { mistakeSentences } from './mistakes.en.ts';
+
 /** English sentences of the windlass; facts stand in braces. */
 export const sentences = {
+  ...mistakeSentences,
   'machine.windlass': 'Windlass',
   'windlass.about': 'A big wheel or a crank on a thin axle. A long pull at the rim lifts the load a little.',
   'windlass.part': 'wheel or crank with its axle',

@@ -1,5 +1,8 @@
+import { mistakeSentences } from './mistakes.es.ts';
+
 /** Spanish sentences of the windlass; facts stand in braces. */
 export const sentences = {
+  ...mistakeSentences,
   'machine.windlass': 'Torno',
   'windlass.about':
     'Una gran rueda o una manivela en un eje fino. Un largo camino en el borde sube un poco la carga.',
