@@ -40,32 +40,36 @@ function machineMistakes(setup: Setup): readonly DoingMistake[] {
   });
 }
 
+/** A mistake that any machine can see: its setup changed in a few fields. */
 const general = (
-  code: string,
-  rate: BaseRate,
-  persists: Persists,
+  { code, rate }: { readonly code: string; readonly rate: BaseRate },
   setup: Setup,
   changed: Partial<Setup>,
-): DoingMistake => ({ code, rate: BASE_RATES[rate], persists, changed: { ...setup, ...changed } });
+): DoingMistake => ({ code, rate: BASE_RATES[rate], persists: 'group', changed: { ...setup, ...changed } });
 
 /** The scale kept its zero from another position, or was zeroed again where the card says not to. */
 function zeroMistakes(setup: Setup): readonly DoingMistake[] {
   const turned = hangAngle(setup.hang, slopeOf(setup), atBest) !== 0;
   if (!turned || setup.scale === null) return [];
   return setup.zeroed === 'hook down'
-    ? [general('scale.zero-set-in-place', 'zero-set-in-place', 'group', setup, { zeroed: 'in place' })]
-    : [general('scale.zero-from-hook-down', 'zero-from-hook-down', 'group', setup, { zeroed: 'hook down' })];
+    ? [general({ code: 'scale.zero-set-in-place', rate: 'zero-set-in-place' }, setup, { zeroed: 'in place' })]
+    : [
+        general({ code: 'scale.zero-from-hook-down', rate: 'zero-from-hook-down' }, setup, {
+          zeroed: 'hook down',
+        }),
+      ];
 }
 
 /** The hand took the weight of a scale that ought to hang. */
 const carryMistakes = (setup: Setup): readonly DoingMistake[] =>
   hangsFromTheMachine(setup.hang) && !setup.handCarries
-    ? [general('scale.carried', 'carried', 'group', setup, { handCarries: true })]
+    ? [general({ code: 'scale.carried', rate: 'carried' }, setup, { handCarries: true })]
     : [];
 
 /** Read in another way than asked: on the way back, on the way up, or at the jerk of the start. */
 function wayMistakes(setup: Setup): readonly DoingMistake[] {
-  const other = (name: BaseRate, way: Setup['way']) => general(`way.${name}`, name, 'group', setup, { way });
+  const other = (name: BaseRate, way: Setup['way']) =>
+    general({ code: `way.${name}`, rate: name }, setup, { way });
   switch (setup.way) {
     case 'raise':
       return [other('lowering-for-raising', 'lower'), other('start-for-moving', 'start')];
@@ -96,7 +100,7 @@ function speedMistakes(setup: Setup): readonly DoingMistake[] {
   };
   const inputs = { ...station.inputs, 'speeding up': HURRY };
   return [
-    general('way.speeding-up', 'speeding-up', 'group', setup, {
+    general({ code: 'way.speeding-up', rate: 'speeding-up' }, setup, {
       machine: hurried,
       station: { ...station, inputs },
     }),

@@ -1,17 +1,7 @@
 import type { Part } from '../description/part.ts';
 import type { KitPart } from '../kit/kit.ts';
-import { type Load, loadOf } from '../parts/weight.ts';
+import { loadOf } from '../parts/weight.ts';
 import type { Setup } from './setup.ts';
-
-/** What lies and stands around a setup, and may be taken for what belongs there. */
-export interface Around {
-  /** Mark of the weight that belongs here; `null` where none does. */
-  readonly hung: string | null;
-  /** Other weights of the kit that fit the machine. */
-  readonly weights: readonly { readonly mark: string; readonly load: Load }[];
-  /** Setups of the same table that this one is compared with, either way. */
-  readonly partners: readonly Setup[];
-}
 
 /** The setup with what is around it: the table's other setups, and the weights of the kit. */
 export function withAround(

@@ -7,7 +7,6 @@ import type { Load } from '../parts/weight.ts';
 import type { Metres, MetresPerSecondSquared, Newtons, Radians } from '../quantities/brands.ts';
 import type { Measured } from '../uncertainty/measured.ts';
 import type { At } from '../uncertainty/propagate.ts';
-import type { Around } from './around.ts';
 import type { Watched, WayOfReading } from './prediction.ts';
 
 /** Machine, instrument and load set up to be read: all that a prediction needs. */
@@ -39,6 +38,16 @@ export interface Setup {
   /** What may be taken for what belongs here; absent where nobody said. */
   readonly around?: Around;
   readonly place: (field: string | null) => Place;
+}
+
+/** What lies and stands around a setup, and may be taken for what belongs there. */
+export interface Around {
+  /** Mark of the weight that belongs here; `null` where none does. */
+  readonly hung: string | null;
+  /** Other weights of the kit that fit the machine. */
+  readonly weights: readonly { readonly mark: string; readonly load: Load }[];
+  /** Setups of the same table that this one is compared with, either way. */
+  readonly partners: readonly Setup[];
 }
 
 /** Who reads: hand scatter as a standard deviation in shares of the reading, and the most they may pull. */
