@@ -112,7 +112,8 @@ function onArrival(read: Measured | null): Measured | null {
   };
 }
 
-function rangeOf(setup: Setup, lower: Measured, upper: Measured): GoodRange {
+/** The good range that a figure, or the two ends of a band, have on the marks of their setup. */
+export function rangeOf(setup: Setup, lower: Measured, upper: Measured): GoodRange {
   const { marks, scale } = setup;
   if (setup.watched === 'pull' && scale !== null)
     return goodBand(lower, upper, scale.graduations, scale.stop, scale.range);
