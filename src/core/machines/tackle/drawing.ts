@@ -9,6 +9,8 @@ import { blocksAlongTheLine, type Tackle } from './station.ts';
 const BETWEEN_PARTS = 0.08;
 const RADIUS = BETWEEN_PARTS / 2;
 const HEIGHT = 0.3;
+/** How far the moving block stays within the whole: it just holds its sheaves, clear of a scale on the fall. */
+const FLANGE = 1.8 * RADIUS;
 const GUIDE_OFF = 0.16;
 /** Between a name and what it names. */
 const CLEAR = 0.012;
@@ -57,7 +59,7 @@ export function drawing(tackle: Tackle, at: At): Drawing {
         to: [reach, ceiling],
       },
       ...(blocks.includes('moving block')
-        ? [frame(-width + RADIUS, width - RADIUS, -1.4 * RADIUS, -RADIUS)]
+        ? [frame(-width + FLANGE, width - FLANGE, -1.4 * RADIUS, -RADIUS)]
         : []),
       ...(blocks.includes('fixed block')
         ? [frame(-width - spread, reach, HEIGHT + 1.2 * RADIUS, ceiling)]

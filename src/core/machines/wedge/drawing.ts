@@ -131,20 +131,10 @@ function splittingDrawing(wedge: Wedge, at: At, isFelt: boolean): Drawing {
       {
         shape: 'label',
         at: turned(down ? [mouth + 1.2 * l, -half - l / 8] : [mouth + l / 2, -half - 0.45 * l]),
-        key: wedge.hasCords ? 'wedge.label.blocks-and-cords' : 'wedge.label.blocks',
+        // Pushed level, all of it lies on the table; pushed down, it is seen from the front.
+        key: `wedge.label.${wedge.hasCords ? 'blocks-and-cords' : 'blocks'}${down ? '' : '-from-above'}`,
         facts: {},
       },
-      // Pushed level, all of it lies on the table; pushed down, it is seen from the front.
-      ...(down
-        ? []
-        : [
-            {
-              shape: 'label',
-              at: [mouth + l / 2, -half - 0.6 * l],
-              key: 'wedge.label.from-above',
-              facts: {},
-            } as const,
-          ]),
       ...driven(wedge, isFelt, { back: turned([0, 0]), edge: turned([l, 0]), end: turned([end, 0]) }),
       ...(x > 0
         ? [

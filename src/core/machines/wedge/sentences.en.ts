@@ -87,6 +87,7 @@ export const sentences = {
   'wedge.mistake.not-to-the-mark': 'the wedge was not pushed to its mark',
   'wedge.label.load': 'load',
   'wedge.label.blocks': 'two blocks',
-  'wedge.label.blocks-and-cords': 'two blocks with cords',
-  'wedge.label.from-above': 'seen from above',
+  'wedge.label.blocks-from-above': 'two blocks, from above',
+  'wedge.label.blocks-and-cords': 'blocks and cords',
+  'wedge.label.blocks-and-cords-from-above': 'blocks and cords, from above',
 } as const;

@@ -89,6 +89,7 @@ export const sentences = {
   'wedge.mistake.not-to-the-mark': 'la cuña no se metió hasta su marca',
   'wedge.label.load': 'carga',
   'wedge.label.blocks': 'dos bloques',
-  'wedge.label.blocks-and-cords': 'dos bloques con gomas',
-  'wedge.label.from-above': 'visto desde arriba',
+  'wedge.label.blocks-from-above': 'dos bloques, desde arriba',
+  'wedge.label.blocks-and-cords': 'bloques y gomas',
+  'wedge.label.blocks-and-cords-from-above': 'bloques y gomas, desde arriba',
 } as const;
