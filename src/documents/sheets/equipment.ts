@@ -74,6 +74,24 @@ function mostOf(setups: readonly (readonly Equipment[])[]): readonly Needed[] {
   }));
 }
 
+/** A thing that the kit file does not list, how many of it and for which tables. */
+export interface Beside extends Needed {
+  readonly tables: readonly string[];
+}
+
+/** What the tables need besides the parts of the kit, each thing once with the tables that it is for. */
+export function besideTheParts(job: PaperJob): readonly Beside[] {
+  const needed = equipmentOf(job).flatMap(({ table, others }) => others.map((each) => ({ ...each, table })));
+  return [...new Set(needed.map(({ what }) => what))].map((what) => {
+    const own = needed.filter((each) => each.what === what);
+    return {
+      what,
+      count: own.reduce((sum, { count }) => sum + count, 0),
+      tables: own.map(({ table }) => table),
+    };
+  });
+}
+
 /**
  * A thing by its name, with its number where one is not enough.
  *

@@ -1,10 +1,9 @@
-import type { Equipment } from '../../core/description/equipment.ts';
 import type { KitPart } from '../../core/kit/kit.ts';
 import { massOfPart } from '../../core/kit/mass-of-part.ts';
 import { quantityText } from '../printing/quantity-text.ts';
 import { type Language, languagePack } from '../sentences/language.ts';
 import type { Block, Cell } from './block.ts';
-import { equipmentOf, neededText } from './equipment.ts';
+import { type Beside, besideTheParts, neededText } from './equipment.ts';
 import { partText } from './kit-parts.ts';
 import { kitSheet } from './kit-sheet.ts';
 import type { PaperJob, SheetKind } from './paper-job.ts';
@@ -114,26 +113,6 @@ function totalText(language: Language, parts: readonly KitPart[], hasMore = fals
   const mass = quantityText({ si, dimension: 'mass' }, languagePack(language).decimal);
   if (masses.length === 0) return say('sheet.packing.none-weighed');
   return unknown === 0 && !hasMore ? mass : say('sheet.packing.at-least', { mass });
-}
-
-/** A thing that the kit file does not list, how many of it and for which tables. */
-interface Beside {
-  readonly what: Equipment;
-  readonly count: number;
-  readonly tables: readonly string[];
-}
-
-/** What the tables need besides the parts of the kit, each thing once with the tables that it is for. */
-function besideTheParts(job: PaperJob): readonly Beside[] {
-  const needed = equipmentOf(job).flatMap(({ table, others }) => others.map((each) => ({ ...each, table })));
-  return [...new Set(needed.map(({ what }) => what))].map((what) => {
-    const own = needed.filter((each) => each.what === what);
-    return {
-      what,
-      count: own.reduce((sum, { count }) => sum + count, 0),
-      tables: own.map(({ table }) => table),
-    };
-  });
 }
 
 /** Nobody starts out without the stands and trays because no file names them. */

@@ -2,6 +2,7 @@ import { expect, test } from 'vitest';
 import { demoPrepared, paperJob, rowsOf, wordsOf } from '../../../test/documents/demo-prepared.ts';
 import { answerKey } from './answer-key.ts';
 import { dataCharts } from './data-chart.ts';
+import { besideTheParts, neededText } from './equipment.ts';
 import { sheetKinds } from './list.ts';
 import { teachersGuide } from './teachers-guide.ts';
 
@@ -154,4 +155,26 @@ test('without a visit the guide says "one a group" and has no size in its head',
   const lines = plain === undefined ? [] : wordsOf(plain);
   expect(lines.join('\n')).toContain('one a group');
   expect(lines.join('\n')).not.toMatch(/^(Pupils|Groups|Date): /m);
+});
+
+test('what no box holds is named whole, as the packing list ends with it', () => {
+  const line = words.find((each) => each.startsWith('No box holds these')) ?? '';
+  for (const each of besideTheParts(job)) expect(line).toContain(neededText('en', each));
+  expect(line).toContain('tray (7)');
+});
+
+test('where an adult has to stay is said in the plan, and that they are too few where they are', () => {
+  expect(words).toContain(
+    'An adult stays at table 6 while groups are there. The others walk with the "Carried page".',
+  );
+  const visit = prepared.visit;
+  if (visit === null) throw new Error('no visit');
+  const [wedge] = prepared.tables.filter(({ machine }) => machine === 'wedge');
+  if (wedge === undefined) throw new Error('no wedge');
+  const two = { ...prepared, visit: { ...visit, helpers: 0 }, tables: [wedge, { ...wedge, mark: '8' }] };
+  const [alone] = teachersGuide.build(paperJob(two));
+  if (alone === undefined) throw new Error('no guide');
+  expect(wordsOf(alone).join('\n')).toContain(
+    'That takes 2 adults, and there are 1: ask for another, or close a table.',
+  );
 });

@@ -35,7 +35,7 @@ export const guide = {
   'guide.print.slips.for': 'Only if a part is missing: find its slip.',
   'guide.print.laminated':
     'Cards, signs, labels, scale tags and the "{list}" are laminated and lie in the kit. They need no printing.',
-  'guide.own': 'No box holds these, bring them: {things}.',
+  'guide.own': 'No box holds these (end of the "{list}"): {things}. Bring them, or ask the school.',
   'guide.own.trays': 'a tray or a sand box for the load of table {tables}',
   'guide.own.glasses': 'safety glasses for table {tables}',
   'guide.day': 'On the day: build in this order',
@@ -56,6 +56,7 @@ export const guide = {
   'guide.day.look-both': 'Safety glasses on the table. Cords and mallet stay in the box till then.',
   'guide.day.arrival': 'Take the arrival reading of each table and write it on the arrival check.',
   'guide.day.ring': 'Draw a ring round its row on the key that re-keys itself.',
+  'guide.day.carried': 'Copy the ranges of the ringed row onto the carried page, at "{today}".',
   'guide.day.start': 'Put each table back to its start: three ticks on its card.',
   'guide.plan': 'The period, minute by minute',
   'guide.plan.about':
@@ -84,6 +85,10 @@ export const guide = {
   'guide.plan.talk.does': 'See "{heading}".',
   'guide.plan.not-all':
     'Each group sees {rounds} of {tables} tables. In the talk those who saw a table tell the others.',
+  'guide.plan.stay': 'An adult stays at table {tables} while groups are there.',
+  'guide.plan.walk': 'The others walk with the "{carried}".',
+  'guide.plan.too-few':
+    'That takes {count} adults, and there are {adults}: ask for another, or close a table.',
   'guide.plan.sizes': '{pupils} pupils in {groups} groups: {larger} of {more} and {others} of {size}.',
   'guide.plan.sizes-even': '{pupils} pupils in {groups} groups of {size}.',
   'guide.plan.three': 'In a group of three, whoever checks writes too.',

@@ -36,7 +36,7 @@ export const guide = {
   'guide.print.slips.for': 'Solo si falta una pieza: busca su hoja.',
   'guide.print.laminated':
     'Tarjetas, carteles, etiquetas de piezas y dinamómetros y la "{list}" están plastificados dentro del kit. No hay que imprimirlos.',
-  'guide.own': 'No están en ninguna caja, tráelas: {things}.',
+  'guide.own': 'No están en ninguna caja (final de la "{list}"): {things}. Tráelo o pídelo en la escuela.',
   'guide.own.trays': 'una bandeja o una caja de arena para la carga de la mesa {tables}',
   'guide.own.glasses': 'gafas de seguridad para la mesa {tables}',
   'guide.day': 'El día de la visita: monta en este orden',
@@ -58,6 +58,7 @@ export const guide = {
     'Gafas de seguridad en la mesa. Hasta entonces, las gomas y el mazo se quedan en la caja.',
   'guide.day.arrival': 'Toma la lectura de llegada de cada mesa y escríbela en la comprobación de llegada.',
   'guide.day.ring': 'Rodea su fila en la clave que se ajusta sola.',
+  'guide.day.carried': 'Escribe los rangos de la fila rodeada en "{today}", en la hoja de mano.',
   'guide.day.start': 'Deja cada mesa como al principio: tres marcas en su tarjeta.',
   'guide.plan': 'La clase, minuto a minuto',
   'guide.plan.about':
@@ -87,6 +88,9 @@ export const guide = {
   'guide.plan.talk.does': 'Mira "{heading}".',
   'guide.plan.not-all':
     'Cada grupo ve {rounds} de {tables} mesas. En la conversación, quien vio una mesa la cuenta a los demás.',
+  'guide.plan.stay': 'Un adulto se queda en la mesa {tables} mientras haya grupos.',
+  'guide.plan.walk': 'Los demás van de mesa en mesa con la "{carried}".',
+  'guide.plan.too-few': 'Hacen falta {count} adultos y hay {adults}: busca otro o cierra una mesa.',
   'guide.plan.sizes': '{pupils} alumnos en {groups} grupos: {larger} de {more} y {others} de {size}.',
   'guide.plan.sizes-even': '{pupils} alumnos en {groups} grupos de {size}.',
   'guide.plan.three': 'En un grupo de tres, quien comprueba también escribe.',

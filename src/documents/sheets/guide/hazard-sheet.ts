@@ -72,7 +72,7 @@ function ticks(tables: readonly TableSheet[]): readonly string[] {
 }
 
 /** Cords, a mallet, a wedge or a heavy load: an adult stays. */
-function needsAdult(table: TableSheet): boolean {
+export function needsAdult(table: TableSheet): boolean {
   const keys = cautionsOf(table).map(({ key }) => key);
   return (
     table.machine === 'wedge' ||

@@ -1,10 +1,12 @@
 import { arrivalCheckOf } from '../../../core/calibration/arrival-check.ts';
+import type { Equipment } from '../../../core/description/equipment.ts';
 import type { TableSheet } from '../../pages/sheet.ts';
 import { cautionsOf } from '../../sentences/caution-words.ts';
 import { machineName } from '../../text/explain-text.ts';
 import { outcomeShort } from '../../text/prediction-text.ts';
 import type { Block, Cell } from '../block.ts';
 import { dataCharts } from '../data-chart.ts';
+import { besideTheParts, neededText } from '../equipment.ts';
 import type { PaperJob } from '../paper-job.ts';
 import type { Say } from '../say.ts';
 
@@ -94,23 +96,35 @@ function chartRows(job: PaperJob, isOneForAll: boolean, say: Say): readonly (rea
   });
 }
 
-/** What the tables ask for and no box holds. */
+/** What the tables ask for and no box holds, as the packing list ends with it. */
 function ownThings(job: PaperJob, say: Say): readonly Block[] {
+  const beside = besideTheParts(job);
+  const listed = (thing: Equipment): readonly string[] =>
+    beside.find(({ what }) => what === thing)?.tables ?? [];
   const keys = job.sheet.tables.flatMap((table) =>
     cautionsOf(table).map(({ key }) => ({ key, table: table.mark })),
   );
-  const tablesWith = (...topics: readonly string[]): readonly string[] => [
+  // A caution may ask for a thing that no setup of its table counts among what it needs.
+  const tablesWith = (thing: Equipment, ...topics: readonly string[]): readonly string[] => [
     ...new Set(
-      keys.filter(({ key }) => topics.some((topic) => key === `caution.${topic}`)).map(({ table }) => table),
+      keys
+        .filter(
+          ({ key, table }) =>
+            topics.some((topic) => key === `caution.${topic}`) && !listed(thing).includes(table),
+        )
+        .map(({ table }) => table),
     ),
   ];
-  const trays = tablesWith('falling-loads');
-  const glasses = tablesWith('eye-protection', 'elastic-cords', 'hammers-and-mallets');
+  const trays = tablesWith('tray', 'falling-loads');
+  const glasses = tablesWith('glasses', 'eye-protection', 'elastic-cords', 'hammers-and-mallets');
   const items = [
+    ...beside.map((each) => neededText(job.languages.key, each)),
     ...(trays.length === 0 ? [] : [say('guide.own.trays', { tables: trays })]),
     ...(glasses.length === 0 ? [] : [say('guide.own.glasses', { tables: glasses })]),
   ];
-  return items.length === 0 ? [] : [{ block: 'text', text: say('guide.own', { things: items }) }];
+  return items.length === 0
+    ? []
+    : [{ block: 'text', text: say('guide.own', { things: items, list: say('sheet.packing') }) }];
 }
 
 /** On the day: raised loads while the room is empty, cords and mallets last, in an adult's hand. */
@@ -148,7 +162,9 @@ export function setUpOrder(job: PaperJob, say: Say): readonly Block[] {
     },
     {
       block: 'steps',
-      items: ['arrival', 'ring', 'start'].map((step) => say(`guide.day.${step}`)),
+      items: ['arrival', 'ring', 'carried', 'start'].map((step) =>
+        say(`guide.day.${step}`, step === 'carried' ? { today: say('sheet.carried.today') } : {}),
+      ),
     },
   ];
 }

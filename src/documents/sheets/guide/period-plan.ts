@@ -1,6 +1,7 @@
 import type { Block, Cell } from '../block.ts';
 import type { PaperJob } from '../paper-job.ts';
 import type { Say } from '../say.ts';
+import { needsAdult } from './hazard-sheet.ts';
 
 /** A period where the visit says none, minutes: assumed, and said so on the sheet. */
 const ASSUMED_PERIOD = 45;
@@ -78,9 +79,22 @@ export function periodPlan(job: PaperJob, say: Say): readonly Block[] {
           ? [say('guide.plan.not-all', { rounds: plan.rounds, tables: tables.length })]
           : []),
         ...sizes(visit?.pupils ?? null, visit?.groups ?? null, say),
+        ...placesOfAdults(job, say),
       ],
     },
   ];
+}
+
+/** Where an adult has to stay, what the others do, and whether there are enough of them. */
+function placesOfAdults({ sheet, prepared: { visit } }: PaperJob, say: Say): readonly string[] {
+  const tables = sheet.tables.filter(({ setups }) => setups.length > 0).filter(needsAdult);
+  const adults = visit?.helpers == null ? null : visit.helpers + 1;
+  if (tables.length === 0) return [];
+  const walk = say('guide.plan.walk', { carried: say('sheet.carried') });
+  const stay = say('guide.plan.stay', { tables: tables.map(({ mark }) => mark) });
+  return adults === null || adults >= tables.length
+    ? [`${stay} ${walk}`]
+    : [stay, say('guide.plan.too-few', { count: tables.length, adults })];
 }
 
 /** Labels of the groups; empty where the visit doesn't say how many there are. */
