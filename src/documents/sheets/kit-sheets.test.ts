@@ -89,6 +89,34 @@ test('a setup that differs in little is told by its changes, under the numbers o
   expect(textOf(cards[5] as SheetOfPaper)).toContain('Take the wedge chock.');
 });
 
+test('what the setup before took is named again where a setup is like an earlier one', () => {
+  // C2 takes the light load, and C3 is like C1: without a word the light load would stay on.
+  expect(JSON.stringify(cards[3]?.blocks)).toContain(
+    '"Do it like C1, with these steps:"},{"block":"steps","items":["Take the weight W1500.",',
+  );
+  expect(JSON.stringify(cards[1]?.blocks)).toContain(
+    '"items":["Take the cart trolley.","Rest the board on pin 4, 80 cm from its low end."],"numbers":[1,2]',
+  );
+});
+
+test('a scale is made ready when all that it pulls at stands, and before it is hooked on', () => {
+  for (const { key, before, after } of [
+    { key: 1, before: 'Rest the board on pin 1', after: "Hook the scale to the cart's string." },
+    { key: 2, before: 'Hang the load from the lower block.', after: 'Hook the scale to the free end.' },
+    { key: 6, before: 'Pull the line between stages 1 and 2 tight.', after: 'Hook the scale into hole 14.' },
+  ]) {
+    const words = textOf(cards[key] as SheetOfPaper);
+    const places = [before, 'Set the pointer to 0', after].map((each) => words.indexOf(each));
+    expect(places).not.toContain(-1);
+    expect([...places].sort((a, b) => a - b)).toEqual(places);
+  }
+});
+
+test('the steps call a weight the load, and the list of the table says which weight that is', () => {
+  expect(textOf(cards[0] as SheetOfPaper)).toContain('W500: weight, 500 g (load)');
+  expect(textOf(cards[0] as SheetOfPaper)).not.toContain('11 holes (load)');
+});
+
 test('the setups of a table are drawn to one scale, and each setup has its own picture or says whose', () => {
   for (const card of cards.filter(({ name }) => name !== 'card-7')) {
     const scales = [...JSON.stringify(card.blocks).matchAll(/Scale (\d[\d.]* : \d[\d.]*)</g)].map(
