@@ -111,17 +111,20 @@ function drawn(screw: Screw, at: At, isDown: boolean): Drawing {
       { shape: 'body', role: 'screw', outline: threadOutline(screw, at, axis, turns) },
       ...(isCounted(screw) ? movedFace(screw, at, axis, height) : []),
       ...(isCounted(screw) || isDown ? [] : carriedLoad(axis, height, d)),
-      {
-        shape: 'measure',
-        from: [axis - 1.25 * d, 0],
-        to: [axis - 1.25 * d, lead(screw, at)],
-        offset: -1,
-        metres: lead(screw, at),
-      },
+      ...(isCounted(screw) ? [] : [leadMeasure(screw, at, axis - 1.25 * d)]),
       ...leverView(screw, at),
     ],
   };
 }
+
+/** What one turn travels. Where turns or travel are counted it is what pupils are to find, so it isn't told. */
+const leadMeasure = (screw: Screw, at: At, x: number): Shape => ({
+  shape: 'measure',
+  from: [x, 0],
+  to: [x, lead(screw, at)],
+  offset: -1,
+  metres: lead(screw, at),
+});
 
 /** The load stands on the head of the screw. */
 const carriedLoad = (axis: number, height: number, d: number): readonly Shape[] => [
