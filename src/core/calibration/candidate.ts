@@ -5,7 +5,7 @@ import type { WayOfReading } from '../setups/prediction.ts';
 import type { Setup } from '../setups/setup.ts';
 import { kitchenBalance, schoolRuler } from '../sources/bench-instruments.ts';
 import type { Measured } from '../uncertainty/measured.ts';
-import { type Law, lawOfField, lawOfHungLoad, lawOfSetup, lawOfTurnOver } from './observation.ts';
+import { type Law, lawOfField, lawOfHungLoad, lawOfSetup, lawOfTurnOver, within } from './observation.ts';
 
 /** Something that can be measured in half a minute or so, as plain data. */
 export type Measurement =
@@ -31,6 +31,8 @@ export type Loaded = Predicted & { readonly load: { readonly mark: string } | nu
 
 /** Ways that give one figure; a band tells of nothing but its ends. */
 const WAYS: readonly WayOfReading[] = ['raise', 'lower', 'start'];
+const BALANCE = within(kitchenBalance.within, kitchenBalance.source);
+const RULER = within(schoolRuler.within, schoolRuler.source);
 /** One reading, or the mean of three. */
 const TIMES: readonly number[] = [1, 3];
 
@@ -72,7 +74,7 @@ function withScale({ setup, load }: Loaded): readonly Candidate[] {
   };
   const weighed: Candidate = {
     measurement: { kind: 'weigh', part: scale.mark, field: 'mass' },
-    law: lawOfField(scale.inputs.mass, kitchenBalance.within),
+    law: lawOfField(scale.inputs.mass, BALANCE),
   };
   if (load === null) return [turned, weighed];
   const law = lawOfHungLoad(scale, setup.load, gravity);
@@ -103,9 +105,9 @@ function fieldCandidate(
   dimension: string,
 ): readonly Candidate[] {
   if (dimension === 'mass' && WEIGHED.includes(field))
-    return [{ measurement: { kind: 'weigh', part, field }, law: lawOfField(value, kitchenBalance.within) }];
+    return [{ measurement: { kind: 'weigh', part, field }, law: lawOfField(value, BALANCE) }];
   if (dimension === 'length')
-    return [{ measurement: { kind: 'ruler', part, field }, law: lawOfField(value, schoolRuler.within) }];
+    return [{ measurement: { kind: 'ruler', part, field }, law: lawOfField(value, RULER) }];
   return [];
 }
 

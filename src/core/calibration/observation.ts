@@ -4,7 +4,7 @@ import { type MetresPerSecondSquared, newtons } from '../quantities/brands.ts';
 import { asRead } from '../setups/good-range.ts';
 import { type Change, figureAt, mapSetup } from '../setups/map-setup.ts';
 import type { Setup } from '../setups/setup.ts';
-import { type Measured, measured, plus } from '../uncertainty/measured.ts';
+import { type Measured, measured, plus, type Unknown } from '../uncertainty/measured.ts';
 import { type At, propagate } from '../uncertainty/propagate.ts';
 import type { Observation, Shift } from './bench-fit.ts';
 
@@ -98,18 +98,19 @@ const shiftedAt =
   (value) =>
     at(movedBy(shift)(value));
 
-/** A part's field measured straight, with an instrument that is off by at most so much, evenly. */
-export const lawOfField = (field: Measured, within: number): Law => ({
+/** What an instrument leaves unsaid about one measurement. */
+export type Leaves = Pick<Unknown, 'u' | 'shape' | 'origin' | 'source'>;
+
+/** Off by at most so much either way, evenly. */
+export const within = (most: number, source: string): Leaves => ({
+  u: most / Math.sqrt(3),
+  shape: 'even',
+  origin: 'assumed',
+  source,
+});
+
+/** A part's field measured straight, with what the instrument leaves unsaid. */
+export const lawOfField = (field: Measured, leaves: Leaves): Law => ({
   setting: null,
-  figureAt: (shift) =>
-    plus(
-      movedBy(shift)(field),
-      measured(0, {
-        id: 'reading/instrument',
-        u: within / Math.sqrt(3),
-        shape: 'even',
-        origin: 'assumed',
-        source: 'common practice, no source',
-      }),
-    ),
+  figureAt: (shift) => plus(movedBy(shift)(field), measured(0, { id: 'reading/instrument', ...leaves })),
 });

@@ -10,6 +10,7 @@ export const decimalField: Fields = {
 export const kitFields: Fields = {
   serial: { type: 'text', required: true, meaning: 'kit.field.serial', example: 'BB-03' },
   name: { type: 'text', required: true, meaning: 'kit.field.name', example: 'Boathouse kit' },
+  'bench book': { type: 'text', meaning: 'kit.field.bench-book', example: 'boathouse.bench.csv' },
   ...decimalField,
   ...gravityField,
 };

@@ -32,6 +32,7 @@ export function readKitFile(file: SourceText, vocabulary: Vocabulary): ReadKit {
   const { filled } = checkFields(root, kitFields, owner, context);
   const parts = readParts(root, vocabulary, context);
   const measurements = readMeasurements(root, parts, vocabulary, context);
+  const benchBook = textIn(filled, 'bench book');
   return {
     source,
     kit: {
@@ -42,6 +43,7 @@ export function readKitFile(file: SourceText, vocabulary: Vocabulary): ReadKit {
       gravity: readGravity(root, writtenGravity(filled), context),
       parts: withMeasurements(parts, measurements),
       measurements: measurements.map(({ value: _, ...measurement }) => measurement),
+      ...(benchBook === undefined ? {} : { benchBook }),
     },
     diagnostics,
   };

@@ -14,6 +14,8 @@ export interface Kit {
   readonly gravity: LocalGravity | null;
   readonly parts: readonly KitPart[];
   readonly measurements: readonly Measurement[];
+  /** File of the bench book, beside the kit file; left out where none is kept. */
+  readonly benchBook?: string;
 }
 
 /** A part with its mark, and what the kit says about its use. */

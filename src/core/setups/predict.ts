@@ -39,6 +39,7 @@ export function predict(setup: Setup): Prediction {
     read: reading.read,
     lower: reading.lower,
     rekeyedBy: null,
+    ...(setup.benchSince === undefined ? {} : { benchSince: setup.benchSince }),
     pull,
     textbook: textbookOf(setup, against),
     differences: setup.machine.differences(setup.station, atBest),

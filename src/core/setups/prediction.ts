@@ -29,6 +29,8 @@ export interface Prediction {
   readonly lower: Measured | null;
   /** The arrival reading that this prediction was re-keyed by; SI. */
   readonly rekeyedBy: { readonly setup: string; readonly reading: number } | null;
+  /** Day of the last bench reading that it follows; left out where it follows none. */
+  readonly benchSince?: string;
   /** Force between hook and machine with friction, before any scale: SI, with its unknowns. */
   readonly pull: Measured<Newtons> | null;
   readonly textbook: Textbook | NotDefined;

@@ -35,6 +35,8 @@ export interface Setup {
   readonly partner: string | null;
   /** For groups that wait: built when somebody has time for it, and with a key of its own. */
   readonly isExtra: boolean;
+  /** Day of the last bench reading that its values follow; left out where they are the files' own. */
+  readonly benchSince?: string;
   /** What may be taken for what belongs here; absent where nobody said. */
   readonly around?: Around;
   readonly place: (field: string | null) => Place;

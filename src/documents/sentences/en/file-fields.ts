@@ -11,6 +11,7 @@ export const fileFields = {
   'file.field.height': 'height above the sea',
   'kit.field.serial': 'what stands on the lid of this kit',
   'kit.field.name': 'name of the kit',
+  'kit.field.bench-book': 'file of its bench book: readings taken on the bench, which the key then follows',
   'kit.field.parts': 'the parts, each under the mark that is on it',
   'kit.field.part': 'what kind of part it is',
   'kit.field.fits': 'machines that it is kept for; left out: it may go anywhere',

@@ -11,6 +11,7 @@ export const fileFields = {
   'file.field.height': 'altura sobre el nivel del mar',
   'kit.field.serial': 'lo que está escrito en la tapa de este kit',
   'kit.field.name': 'nombre del kit',
+  'kit.field.bench-book': 'archivo de su libro de banco: lecturas tomadas en el banco, que la clave sigue',
   'kit.field.parts': 'las piezas, cada una bajo la marca que lleva',
   'kit.field.part': 'qué tipo de pieza es',
   'kit.field.fits': 'máquinas para las que se guarda; si no se pone: vale para cualquiera',
