@@ -1,5 +1,6 @@
 import type { Outcome } from '../setups/prediction.ts';
 import type { Setup } from '../setups/setup.ts';
+import { unitWritten } from './reading-units.ts';
 import {
   type Meaning,
   meaningsWritten,
@@ -14,6 +15,8 @@ export interface ReadingPlace {
   readonly outcome: Outcome;
   /** The unit that a bare number is in. */
   readonly own: ReadingUnit;
+  /** The unit in the heading above the cell, as written there. */
+  readonly unitAbove?: string | undefined;
 }
 
 /**
@@ -21,6 +24,14 @@ export interface ReadingPlace {
  * where it rests on its stop as its stop, and "more than 5" on a scale to 5 N as beyond its end.
  */
 export function meaningAt(written: string, place: ReadingPlace): Meaning {
+  const above = unitWritten(place.unitAbove ?? '');
+  if (above === null || above.dimension !== place.own.dimension) return meaningInOwn(written, place);
+  const found = meaningInOwn(written, { ...place, own: above });
+  const isBare = (found.kind === 'number' || found.kind === 'bound') && found.unit === null;
+  return isBare ? { ...found, unit: above } : found;
+}
+
+function meaningInOwn(written: string, place: ReadingPlace): Meaning {
   const { own, outcome } = place;
   const [first, second] = meaningsWritten(written, [own.dimension]);
   if (first.kind === 'bound') return boundAt(first, place);

@@ -32,6 +32,10 @@ export interface WrittenReading {
   readonly ease?: string;
   /** What the group reckoned itself, where the file has columns for it: as written. */
   readonly computed?: ComputedColumns;
+  /** The unit in the heading above it: what a bare number is in. */
+  readonly unitAbove?: string;
+  /** Cells of columns that mean nothing here, kept as they stand. */
+  readonly others?: readonly { readonly heading: string; readonly text: string }[];
 }
 
 /** Figures that a group reckoned from its readings, as written. */
