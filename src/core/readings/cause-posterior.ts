@@ -1,0 +1,79 @@
+import type { Facts } from '../diagnostics/diagnostic.ts';
+import type { Explanation } from './explanation.ts';
+import { type Shown, withHabits } from './group-habit.ts';
+import type { LikelyCause } from './judgement.ts';
+import type { TableWeights } from './table-weights.ts';
+
+/** What probably happened at one reading, all hypotheses about its table together. */
+export interface CausePosterior {
+  /** Most probable first; the probabilities add up to 1. */
+  readonly causes: readonly LikelyCause[];
+  /** What the reading shows of its group's habits: what neither station nor card explains. */
+  readonly shown: Shown;
+  /** Probabilities by what a cause is called for the whole table. */
+  readonly byTable: ReadonlyMap<string, number>;
+}
+
+interface Sum {
+  readonly explanation: Explanation;
+  probability: number;
+  ofStation: number;
+  wouldShow: number;
+}
+
+/**
+ * Bayes over good, each mistake and "unexplained" for the n-th number of a table: under each hypothesis rate x likelihood
+ * given all other readings, then by how probable the hypothesis is.
+ */
+export function causePosterior(weights: TableWeights, n: number, others: readonly Shown[]): CausePosterior {
+  const sums = new Map<string, Sum>();
+  const shown = new Map<string, number>();
+  const byTable = new Map<string, number>();
+  let unexplained = 0;
+  for (const { hypothesis, probability, readings, weighed } of weights.live) {
+    const reading = readings[n];
+    const likelihoods = weighed.likelihoods[n] ?? [];
+    if (reading === undefined) continue;
+    const rates = withHabits(reading.explanations, others);
+    const parts = rates.map((rate, e) => rate * (likelihoods[e] ?? 0));
+    const total = parts.reduce((sum, each) => sum + each, reading.unexplained);
+    unexplained += (probability * reading.unexplained) / total;
+    const shift = weighed.belief.mean[reading.setup] ?? 0;
+    for (const [e, explanation] of reading.explanations.entries()) {
+      const share = (probability * (parts[e] ?? 0)) / total;
+      const { key, tableKey, ofStation, fixed, low, high, gain } = explanation;
+      const sum = sums.get(key) ?? { explanation, probability: 0, ofStation: 0, wouldShow: Number.NaN };
+      if (fixed === null && (Number.isNaN(sum.wouldShow) || share > sum.probability))
+        sum.wouldShow = (low + high) / 2 + gain * shift;
+      sum.probability += share;
+      byTable.set(tableKey, (byTable.get(tableKey) ?? 0) + share);
+      if (ofStation) sum.ofStation += share;
+      else if (hypothesis.change?.key !== tableKey) shown.set(tableKey, (shown.get(tableKey) ?? 0) + share);
+      sums.set(key, sum);
+    }
+  }
+  const possible = weights.numbers[n]?.possible ?? new Set<string>();
+  return {
+    causes: [
+      ...[...sums.values()].map(({ explanation, probability, ofStation, wouldShow }) => ({
+        code: explanation.code,
+        ...factsOf(explanation.facts),
+        kind: explanation.kind,
+        probability,
+        wouldShow: Number.isNaN(wouldShow) ? null : wouldShow,
+        ofStation,
+      })),
+      {
+        code: 'unexplained',
+        kind: 'unexplained' as const,
+        probability: unexplained,
+        wouldShow: null,
+        ofStation: 0,
+      },
+    ].sort((a, b) => b.probability - a.probability),
+    shown: { possible, probability: shown },
+    byTable,
+  };
+}
+
+const factsOf = (facts: Facts | undefined) => (facts === undefined ? {} : { facts });

@@ -1,0 +1,117 @@
+import type { Facts } from '../diagnostics/diagnostic.ts';
+import type { Persists } from '../machines/machine.ts';
+import type { Setup } from '../setups/setup.ts';
+import { type Cause, causeKey } from './causes.ts';
+import { density } from './figure.ts';
+import type { ReadingUnit } from './written-reading.ts';
+
+/**
+ * One explanation of one reading, ready to be weighed: where the figure lies, how it moves with the
+ * apparatus, and what belongs to the reading alone.
+ */
+export interface Explanation {
+  readonly code: string;
+  readonly facts: Facts | undefined;
+  /** The cause with what tells it from others of its code. */
+  readonly key: string;
+  /** The same for all setups of a table that it can happen at together. */
+  readonly tableKey: string;
+  readonly kind: Cause['kind'];
+  readonly persists: Persists;
+  readonly rate: number;
+  /** The reading in SI, if this is what happened. */
+  readonly value: number;
+  /** Figure at the best values of the apparatus, SI; a band has two ends. */
+  readonly low: number;
+  readonly high: number;
+  /** How far the figure moves where the good one moves by 1. */
+  readonly gain: number;
+  /** Variance that no other reading of the table shares, SI². */
+  readonly noise: number;
+  /** Density per SI unit -> density per logarithm of the number. */
+  readonly measure: number;
+  /** Where there is no figure but a stop: 1 or 0, whatever the apparatus; else `null`. */
+  readonly fixed: number | null;
+  /** Whether such a reading tells where the apparatus stands. */
+  readonly informs: boolean;
+  /** The figure is that of a station that has changed, and the group read it well. */
+  readonly ofStation: boolean;
+}
+
+/** What a setup's good figure is made of: shared with the table's other readings, and a reading's own. */
+export interface FigureSpread {
+  readonly middle: number;
+  /** Variance that comes from the apparatus. */
+  readonly shared: number;
+  /** Variance that comes anew with each reading. */
+  readonly own: number;
+}
+
+/** A number as it was written; `atStop` where the group wrote that the pointer rests on its stop. */
+export type Written = { readonly number: number; readonly unit: ReadingUnit } | 'at the stop';
+
+/** How probable the reading is under an explanation, with the apparatus moved by `shift` ± √`doubt`. */
+export function likelihoodOf(of: Explanation, shift: number, doubt: number, noisier: number): number {
+  if (of.fixed !== null) return of.fixed;
+  const u = Math.sqrt(of.gain ** 2 * doubt + of.noise * noisier);
+  const moved = of.gain * shift;
+  return density({ low: of.low + moved, high: of.high + moved, u }, of.value) * of.measure;
+}
+
+/** One cause as an explanation of a written number. */
+export function explanationOf(cause: Cause, written: Written, setup: Setup, good: FigureSpread): Explanation {
+  const { code, facts, kind, rate, figure, persists } = cause;
+  const names = { code, facts, key: causeKey(cause), tableKey: tableKeyOf(cause) };
+  const none = { ...names, kind, rate, persists, ofStation: false, informs: false };
+  const nothing = { value: 0, low: 0, high: 0, gain: 0, noise: 0, measure: 0 };
+  if (written === 'at the stop') return { ...none, ...nothing, fixed: figure === null ? 1 : 0 };
+  const unit = cause.unit ?? written.unit;
+  const value = written.number * unit.si;
+  if (figure === null) {
+    const isThere = Math.abs(value - (setup.scale?.stop ?? 0)) < halfStep(setup);
+    return { ...none, ...nothing, value, fixed: isThere ? 1 : 0 };
+  }
+  const middle = (figure.low + figure.high) / 2;
+  // What is made at the apparatus moves with it; what was reckoned in the head doesn't.
+  const isReckoned = kind === 'reading' && cause.unit === null;
+  const gain = good.shared === 0 || isReckoned ? 0 : 1;
+  const least = good.own * Math.min(1, good.middle === 0 ? 1 : (middle / good.middle) ** 2);
+  return {
+    ...none,
+    value,
+    low: figure.low,
+    high: figure.high,
+    gain,
+    noise: Math.max(figure.u ** 2 - gain ** 2 * good.shared, least, 1e-12),
+    measure: unit.si * grain(written.number, setup, unit),
+    fixed: null,
+    informs: kind === 'good' || (kind === 'reading' && cause.unit !== null),
+  };
+}
+
+/**
+ * The name that a cause has for a whole table: the same weight hung everywhere, the same two setups in each
+ * other's place.
+ */
+export function tableKeyOf({ code, facts = {} }: Pick<Cause, 'code' | 'facts'>): string {
+  if (code === 'setup.swapped') return [code, ...[facts.setup, facts.partner].map(String).sort()].join(' ');
+  return facts.hung === undefined ? code : `${code} ${String(facts.hung)}`;
+}
+
+/** Numbers that a slip of the pen can lead to: from a thousandth to a thousand times the figure. */
+const DECADES = Math.log(1e6);
+
+/** How probable a number is that nothing explains: half anywhere on the marks, half in six decades. */
+export function unexplainedLikelihood(written: Written, setup: Setup): number {
+  if (written === 'at the stop') return 1;
+  const { number, unit } = written;
+  const span = (setup.scale?.range ?? 1) / unit.si;
+  const onTheMarks = Math.abs(number) <= span ? (0.5 * grain(number, setup, unit)) / span : 0;
+  return 0.5 / DECADES + onTheMarks;
+}
+
+/** d number = number x d ln number; near 0 a graduation is the least that can be told apart. */
+const grain = (number: number, setup: Setup, unit: ReadingUnit): number =>
+  Math.max(Math.abs(number), halfStep(setup) / unit.si);
+
+export const halfStep = (setup: Setup): number => ((setup.marks ?? setup.scale?.graduations)?.step ?? 0) / 2;

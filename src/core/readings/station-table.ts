@@ -1,0 +1,117 @@
+import type { Predicted } from '../setups/difference.ts';
+import { type Apparatus, type ApparatusAtSetup, apparatusOf } from './apparatus.ts';
+import { type Cause, causesOf } from './causes.ts';
+import {
+  type Explanation,
+  explanationOf,
+  likelihoodOf,
+  tableKeyOf,
+  unexplainedLikelihood,
+  type Written,
+} from './explanation.ts';
+import { type Opened, opened, ownUnit } from './judgement.ts';
+import type { WrittenReading } from './written-reading.ts';
+
+/** A table as its readings are judged: what its setups share, and what may happen at each. */
+export interface StationTable {
+  readonly mark: string;
+  readonly apparatus: Apparatus;
+  /** Base rates of mistakes, times this: 1 unless somebody tries how much hangs on them. */
+  readonly rateFactor: number;
+}
+
+export interface TableSource {
+  readonly mark: string;
+  readonly setups: readonly Predicted[];
+}
+
+/** Share of readings that nothing on the list explains: common practice, no source. */
+export const UNEXPLAINED_RATE = 0.03;
+
+export const stationTable = ({ mark, setups }: TableSource, rateFactor: number): StationTable => ({
+  mark,
+  apparatus: apparatusOf(setups),
+  rateFactor,
+});
+
+/** One reading of a table, taken as far as it goes without the others. */
+export interface TakenReading {
+  readonly reading: WrittenReading;
+  readonly setup: number;
+  readonly opened: Opened;
+  readonly explanations: readonly Explanation[];
+  readonly unexplained: number;
+  /** Mistakes, by what they are called for the table, that its number would have shown. */
+  readonly possible: ReadonlySet<string>;
+  /** Mistakes, by what they are called for the table, that explain it better than a good reading does. */
+  readonly points: readonly string[];
+}
+
+export function taken(table: StationTable, reading: WrittenReading, setup: number): TakenReading {
+  const at = table.apparatus.setups[setup];
+  if (at === undefined) throw new RangeError(`table ${table.mark} has no setup ${setup}`);
+  const open = opened(reading, at.at);
+  const none = {
+    reading,
+    setup,
+    opened: open,
+    explanations: [],
+    unexplained: 1,
+    points: [],
+    possible: new Set<string>(),
+  };
+  if (open.written === null) return none;
+  const { written } = open;
+  const causes = causesOfReading(table, setup, written);
+  const explanations = plausible(
+    causes.map((cause) => explanationOf(cause, written, at.at.setup, at)),
+    at,
+  );
+  const unexplained = UNEXPLAINED_RATE * table.rateFactor * unexplainedLikelihood(written, at.at.setup);
+  return {
+    ...none,
+    explanations,
+    unexplained,
+    points: pointsTo(explanations, at.shared),
+    possible: new Set(causes.map(tableKeyOf)),
+  };
+}
+
+/** Causes of a reading at a setup, with the rates that are assumed today. */
+export function causesOfReading(table: StationTable, setup: number, written: Written): readonly Cause[] {
+  const at = table.apparatus.setups[setup]?.at;
+  if (at === undefined) return [];
+  const { rateFactor } = table;
+  return written === 'at the stop'
+    ? causesOf(at.setup, ownUnit(at.setup), at.prediction, { rateFactor })
+    : causesOf(at.setup, written.unit, at.prediction, { rateFactor, number: written.number });
+}
+
+/** Farther than this from its figure, counted in the widest doubt that a hypothesis allows. */
+const FAR = 6;
+const WIDEST_SHARE = 0.25;
+
+/** Without what no hypothesis could make probable; the good explanation always stays. */
+export const plausible = (
+  explanations: readonly Explanation[],
+  { shared }: ApparatusAtSetup,
+): readonly Explanation[] =>
+  explanations.filter((each) => {
+    if (each.kind === 'good') return true;
+    if (each.fixed !== null) return each.fixed > 0;
+    const middle = (each.low + each.high) / 2;
+    const u = Math.sqrt(9 * shared * each.gain ** 2 + (WIDEST_SHARE * middle) ** 2 + 3 * each.noise);
+    return Math.abs(each.value - middle) < (each.high - each.low) / 2 + FAR * u;
+  });
+
+/** A mistake is pointed to where it beats the good reading and comes near the best of all. */
+const NEAR_THE_BEST = 0.3;
+
+function pointsTo(explanations: readonly Explanation[], shared: number): readonly string[] {
+  const seen = explanations.map((each) => likelihoodOf(each, 0, shared, 1));
+  const best = Math.max(...seen);
+  const good = seen[explanations.findIndex(({ kind }) => kind === 'good')] ?? 0;
+  return explanations.flatMap(({ tableKey, kind }, n) =>
+    kind !== 'good' && (seen[n] ?? 0) > good && (seen[n] ?? 0) >= NEAR_THE_BEST * best ? [tableKey] : [],
+  );
+}

@@ -1,0 +1,114 @@
+import { type Belief, beliefOf, takeIn, takeInMean, without } from './apparatus-belief.ts';
+import { type Explanation, likelihoodOf } from './explanation.ts';
+
+/** One reading with what may have happened, as one hypothesis about its table sees it. */
+export interface Weighable {
+  /** Place of its setup in the table. */
+  readonly setup: number;
+  readonly explanations: readonly Explanation[];
+  /** Rate x density of a number that nothing explains. */
+  readonly unexplained: number;
+}
+
+/** How a hypothesis explains the readings of a table. */
+export interface Weighed {
+  /** Logarithm of the probability of all readings. */
+  readonly evidence: number;
+  readonly belief: Belief;
+  /** Likelihood of each explanation of each reading, given all other readings. */
+  readonly likelihoods: readonly (readonly number[])[];
+}
+
+/** Between careful readings and all of them weighed, this often. */
+const SWEEPS = 3;
+
+/** Probability of all readings in the order they came: each given those before it. */
+export function evidenceOf(
+  readings: readonly Weighable[],
+  prior: readonly (readonly number[])[],
+  noisier: number,
+): { readonly evidence: number; readonly shares: readonly (readonly number[])[] } {
+  const belief = beliefOf(prior);
+  const shares: (readonly number[])[] = [];
+  let evidence = 0;
+  for (const { setup, explanations, unexplained } of readings) {
+    const shift = belief.mean[setup] ?? 0;
+    const doubt = belief.spread[setup]?.[setup] ?? 0;
+    const weights = explanations.map((each) => each.rate * likelihoodOf(each, shift, doubt, noisier));
+    const total = weights.reduce((sum, each) => sum + each, unexplained);
+    evidence += Math.log(total);
+    const share = weights.map((each) => each / total);
+    shares.push(share);
+    let [a, aSquared, b] = [0, 0, 0];
+    for (const [n, each] of explanations.entries()) {
+      const p = share[n] ?? 0;
+      if (!each.informs || p < 1e-6 || doubt === 0) continue;
+      const S = each.gain ** 2 * doubt + noiseOf(each, noisier);
+      const move = (each.gain * (each.value - (each.low + each.high) / 2 - each.gain * shift)) / S;
+      a += p * move;
+      aSquared += p * move ** 2;
+      b += (p * each.gain ** 2) / S;
+    }
+    if (b > 0) takeIn(belief, setup, a, aSquared, b);
+  }
+  return { evidence, shares };
+}
+
+/**
+ * Every reading against all the others: the apparatus is found from the readings, each with the weight that
+ * it is a plain one, and each reading is then judged by the apparatus as the others show it.
+ */
+export function weigh(
+  readings: readonly Weighable[],
+  prior: readonly (readonly number[])[],
+  noisier: number,
+): Weighed {
+  const { evidence, shares } = evidenceOf(readings, prior, noisier);
+  let now = shares;
+  let belief = beliefOf(prior);
+  let likelihoods: readonly (readonly number[])[] = [];
+  for (let sweep = 0; sweep < SWEEPS; sweep += 1) {
+    const told = readings.map((reading, n) => toldBy(reading, now[n] ?? [], noisier));
+    belief = beliefOf(prior);
+    for (let s = 0; s < prior.length; s += 1) {
+      let [precision, sum] = [0, 0];
+      for (const [n, each] of told.entries())
+        if (readings[n]?.setup === s) {
+          precision += each.precision;
+          sum += each.precision * each.distance;
+        }
+      if (precision > 0) takeInMean(belief, s, sum / precision, precision);
+    }
+    likelihoods = readings.map(({ setup, explanations }, n) => {
+      const own = told[n] ?? { distance: 0, precision: 0 };
+      const { shift, doubt } = without(belief, setup, own.distance, own.precision);
+      return explanations.map((each) => likelihoodOf(each, shift, doubt, noisier));
+    });
+    now = likelihoods.map((row, n) => sharesOf(readings[n], row));
+  }
+  return { evidence, belief, likelihoods };
+}
+
+/** What one reading tells of the figure at its setup: a distance, with the precision that it deserves. */
+function toldBy({ explanations }: Weighable, share: readonly number[], noisier: number) {
+  let [precision, sum] = [0, 0];
+  for (const [n, each] of explanations.entries()) {
+    const p = share[n] ?? 0;
+    if (!each.informs || p < 1e-6) continue;
+    const noise = noiseOf(each, noisier);
+    precision += (p * each.gain ** 2) / noise;
+    sum += (p * each.gain * (each.value - (each.low + each.high) / 2)) / noise;
+  }
+  return { precision, distance: precision === 0 ? 0 : sum / precision };
+}
+
+function sharesOf(reading: Weighable | undefined, row: readonly number[]): readonly number[] {
+  if (reading === undefined) return [];
+  const weights = row.map((each, n) => each * (reading.explanations[n]?.rate ?? 0));
+  const total = weights.reduce((sum, each) => sum + each, reading.unexplained);
+  return weights.map((each) => each / total);
+}
+
+/** Of a band the whole width is noise: it lies anywhere within. */
+const noiseOf = (of: Explanation, noisier: number): number =>
+  of.noise * noisier + (of.high - of.low) ** 2 / 12;
