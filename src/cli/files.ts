@@ -3,6 +3,7 @@ import { basename, dirname, isAbsolute, join, resolve } from 'node:path';
 import type { SourceText } from '../core/files/source-text.ts';
 import type { PreparationFiles } from '../core/prepare.ts';
 import { FileFault, UsageFault } from './command.ts';
+import { decodeText } from './decode-text.ts';
 
 type Kind = 'kit' | 'activity' | 'visit';
 
@@ -10,6 +11,15 @@ type Kind = 'kit' | 'activity' | 'visit';
 export function readText(folder: string, name: string): SourceText {
   try {
     return { name, text: readFileSync(resolve(folder, name), 'utf8') };
+  } catch (fault) {
+    throw new FileFault(`can't read ${name}: ${reason(fault)}`);
+  }
+}
+
+/** A table in text, whichever way a spreadsheet saved it. */
+export function readTable(folder: string, name: string): SourceText {
+  try {
+    return { name, text: decodeText(readFileSync(resolve(folder, name))) };
   } catch (fault) {
     throw new FileFault(`can't read ${name}: ${reason(fault)}`);
   }

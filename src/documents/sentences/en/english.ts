@@ -12,6 +12,7 @@ import { headings } from './headings.ts';
 import { kinds } from './kinds.ts';
 import { outcomes } from './outcomes.ts';
 import { readingLevels } from './reading-levels.ts';
+import { readingsIn } from './readings-in.ts';
 import { reviews } from './reviews.ts';
 import { sheetsKit } from './sheets-kit.ts';
 import { sheetsVisit } from './sheets-visit.ts';
@@ -40,6 +41,7 @@ export const english = {
     kinds,
     outcomes,
     readingLevels,
+    readingsIn,
     reviews,
     sheetsKit,
     sheetsVisit,
