@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
 import { demoPrepared } from '../../../test/documents/demo-prepared.ts';
 import { setupNamed } from '../review.ts';
-import { judge } from './judgement.ts';
+import { judge } from './single-reading.ts';
 import { tellingFigures } from './telling-figure.ts';
 
 const prepared = demoPrepared();
