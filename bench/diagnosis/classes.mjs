@@ -4,12 +4,23 @@ import { drawReader, drawScale } from './instrument.mjs';
 import { gravityAt } from './laws.mjs';
 import { askedOf, figureOf, readOne } from './readings.mjs';
 import { slipsFor } from './slips.mjs';
+import { compoundTable } from './tables/compound.mjs';
 import { leverTable } from './tables/lever.mjs';
 import { dragTable, inclineTable } from './tables/slope.mjs';
 import { tackleTable } from './tables/tackle.mjs';
 import { screwTable, windlassTable } from './tables/turning.mjs';
+import { wedgeTable } from './tables/wedge.mjs';
 
-const KINDS = [leverTable, inclineTable, tackleTable, windlassTable, screwTable, dragTable];
+const KINDS = [
+  leverTable,
+  inclineTable,
+  tackleTable,
+  windlassTable,
+  screwTable,
+  dragTable,
+  wedgeTable,
+  compoundTable,
+];
 const LETTERS = {
   lever: 'L',
   'inclined plane': 'S',
@@ -17,6 +28,8 @@ const LETTERS = {
   windlass: 'C',
   screw: 'P',
   'drag on the level': 'R',
+  wedge: 'G',
+  compound: 'D',
 };
 
 /** How often things go wrong: the generator's own rates, unlike those of the program. */

@@ -52,6 +52,8 @@ const otherLoad = (table) =>
     ? undefined
     : table.setups.map(({ state }) => state.load).find((load) => load !== table.setups[0].state.load);
 
+const hasLoad = (table) => table.setups[0].state.load !== undefined;
+
 function activityRoles(table) {
   const kinds = Object.fromEntries(
     Object.entries(table.roles).map(([role, part]) => [role, table.parts[part].part]),
@@ -59,7 +61,7 @@ function activityRoles(table) {
   if (table.isCounted) return kinds;
   return {
     ...kinds,
-    load: 'weight',
+    ...(hasLoad(table) ? { load: 'weight' } : {}),
     ...(otherLoad(table) === undefined ? {} : { 'other load': 'weight' }),
     scale: 'spring scale',
   };
@@ -73,7 +75,7 @@ function visitRoles(table) {
   const other = otherLoad(table);
   return {
     ...marks,
-    load: table.setups[0].state.load,
+    ...(hasLoad(table) ? { load: table.setups[0].state.load } : {}),
     ...(other === undefined ? {} : { 'other load': other }),
     scale: `scale ${table.mark}`,
   };

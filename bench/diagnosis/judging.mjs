@@ -38,6 +38,8 @@ export const SAID = {
   'one part fewer': ['tackle.one-part-fewer'],
   'one part more': ['tackle.one-part-more'],
   'line winds on itself': ['windlass.line-winds-on-itself'],
+  'short of the mark': ['wedge.not-to-the-mark'],
+  'past the mark': ['wedge.past-the-mark'],
   'lines swapped': ['windlass.lines-swapped'],
   'turn more': ['screw.turn-more'],
   'turn less': ['screw.turn-less'],
@@ -74,7 +76,7 @@ export function judgeClass(program, drawn, options) {
   };
 }
 
-function seenAs(reading, { verdict, causes, good }, { prediction }) {
+function seenAs(reading, { verdict, causes, good, station = null }, { prediction }) {
   const half = good === null ? null : (good.to - good.from) / 2;
   return {
     reading,
@@ -83,6 +85,8 @@ function seenAs(reading, { verdict, causes, good }, { prediction }) {
     half,
     siOf: reading.siOf,
     expected: prediction.outcome,
+    /** What the program says of the station that this group found. */
+    stationIs: station === null ? null : wordsFor(station.code),
     isOutside: verdict === 'look again' || verdict === 'a little off',
   };
 }

@@ -56,7 +56,7 @@ export function add(score, { judged, tables }) {
       bump(score.confused, `${truth} (${each.reading.machine}) -> ${each.verdict}`);
       continue;
     }
-    const isQueried = each.verdict === 'look again';
+    const isQueried = each.verdict === 'look again' || each.stationIs !== null;
     reliability(score, each, truth);
     if (truth === 'good') honest(score, each, isQueried);
     else mistaken(score, each, isQueried, truth, tables);
@@ -82,7 +82,7 @@ function mistaken(score, each, isQueried, truth) {
     return;
   }
   const place = each.causes.findIndex(({ name }) => name === truth);
-  const isNamed = each.tableSays?.includes(truth) ?? false;
+  const isNamed = each.stationIs === truth;
   const flagged = isQueried || isNamed;
   const firstTwo = (place >= 0 && place < 2) || isNamed;
   const { reading } = each;

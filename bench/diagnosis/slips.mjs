@@ -32,7 +32,7 @@ function waySlips({ way, state }, table) {
   switch (way) {
     case 'raise':
       return [
-        ...(table.machine === 'drag on the level'
+        ...(table.force(table.nominal, state, -1, 'moving') <= 0
           ? []
           : [{ name: 'lowered', kind: 'doing', weight: 3, persists: 'group', way: 'lower' }]),
         ...(hasStart
@@ -51,7 +51,8 @@ function waySlips({ way, state }, table) {
 
 /** Another weight of the kit, or the partner's setup. */
 function loadSlips(table, setup, kit) {
-  const others = kit.marks.filter((mark) => mark !== setup.state.load);
+  const { load } = setup.state;
+  const others = load === undefined ? [] : kit.marks.filter((mark) => mark !== setup.state.load);
   const near = others
     .sort(
       (a, b) =>

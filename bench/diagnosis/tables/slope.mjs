@@ -33,7 +33,8 @@ function drawBlock(chance) {
   };
 }
 
-function drawCart(chance) {
+/** A cart on wheels, its axle dry. */
+export function drawCart(chance) {
   const mass = chance.whole(45, 80) / 1000;
   const wheelDiameter = chance.whole(24, 34) / 1000;
   const axleDiameter = chance.pick([2, 2.5, 3]) / 1000;
