@@ -9,6 +9,7 @@ export const EQUIPMENT = [
   'prop',
   'prop with pins',
   'nut',
+  'face',
   'stop',
   'two blocks',
   'string',

@@ -85,6 +85,7 @@ export const sheetsKit = {
   'sheet.equipment.prop': 'prop',
   'sheet.equipment.prop with pins': 'prop with pins',
   'sheet.equipment.nut': 'nut for the screw',
+  'sheet.equipment.face': 'plate as the face that moves',
   'sheet.equipment.stop': 'stop for the load',
   'sheet.equipment.two blocks': 'pair of blocks',
   'sheet.equipment.string': 'string',

@@ -86,6 +86,7 @@ export const sheetsKit = {
   'sheet.equipment.prop': 'soporte para la tabla',
   'sheet.equipment.prop with pins': 'soporte con clavijas',
   'sheet.equipment.nut': 'tuerca del tornillo',
+  'sheet.equipment.face': 'placa como cara que se mueve',
   'sheet.equipment.stop': 'tope para la carga',
   'sheet.equipment.two blocks': 'par de bloques',
   'sheet.equipment.string': 'cuerda para tirar',
