@@ -15,7 +15,7 @@ export const BASE_RATES = {
   /** All other weights of the kit together. */
   'other-weight': 0.02,
   /** All partners together. */
-  'setups-swapped': 0.01,
+  swapped: 0.01,
   'in-grams': 0.03,
   'in-newtons': 0.03,
   'in-ounces': 0.01,

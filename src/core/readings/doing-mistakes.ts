@@ -126,7 +126,7 @@ function swapMistakes(setup: Setup): readonly DoingMistake[] {
   const partners = setup.around?.partners ?? [];
   return partners.map((partner) => ({
     code: 'setup.swapped',
-    rate: BASE_RATES['setups-swapped'] / partners.length,
+    rate: BASE_RATES.swapped / partners.length,
     persists: 'reading',
     facts: { setup: setup.mark, partner: partner.mark },
     changed: partner,

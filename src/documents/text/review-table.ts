@@ -1,7 +1,7 @@
-import type { LikelyCause } from '../../core/readings/judgement.ts';
 import type { JudgedReading, Review } from '../../core/review.ts';
 import type { Language } from '../sentences/language.ts';
 import { hasSentence, sentence } from '../sentences/sentence.ts';
+import { causeName, causeToTry } from './cause-text.ts';
 import { columns, wrapped } from './columns.ts';
 import { goodRangeOf, rangeText } from './prediction-text.ts';
 
@@ -92,20 +92,8 @@ function remarks(language: Language, { judgement }: JudgedReading): readonly str
         WIDTH - 6,
       ),
     ),
-    ...(first === undefined ? [] : wrapped(toTry(language, first), WIDTH - 6)),
+    ...(first === undefined ? [] : wrapped(causeToTry(language, first), WIDTH - 6)),
   ];
-}
-
-/** The name of a cause: `lever.load-hole-left` is said by the machine as `lever.mistake.load-hole-left`. */
-export const causeName = (language: Language, { code }: Pick<LikelyCause, 'code'>): string => {
-  const own = code.replace('.', '.mistake.');
-  return sentence(language, hasSentence(language, `cause.${code}`) ? `cause.${code}` : own);
-};
-
-function toTry(language: Language, { code }: LikelyCause): string {
-  if (hasSentence(language, `try.${code}`)) return sentence(language, `try.${code}`);
-  if (code.startsWith('reading.in-')) return sentence(language, 'try.reading.unit');
-  return sentence(language, /hole|pin|counted/.test(code) ? 'try.holes' : 'try.machine');
 }
 
 function tally(language: Language, { judged, refused }: Review): string {
