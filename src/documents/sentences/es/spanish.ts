@@ -3,6 +3,7 @@ import { mergedSentences } from '../merged-sentences.ts';
 import { arrivals } from './arrivals.ts';
 import { causes } from './causes.ts';
 import { cautions } from './cautions.ts';
+import { classFindings } from './class-findings.ts';
 import { drawings } from './drawings.ts';
 import { fields } from './fields.ts';
 import { fileFields } from './file-fields.ts';
@@ -32,6 +33,7 @@ export const spanish = {
     arrivals,
     causes,
     cautions,
+    classFindings,
     drawings,
     fields,
     fileFields,
