@@ -51,7 +51,7 @@ export const sentences = {
   'screw.step.start-flush': 'Turn the screw until it just touches the face.',
   'screw.step.start-gap': 'Turn the screw until {gap} are left before the face.',
   'screw.step.mark': 'Draw a pencil mark on the screw, on your side.',
-  'screw.step.count': 'Count one each time the mark comes back to you.',
+  'screw.step.count': 'Keep count: one each time the mark comes back to you.',
   'screw.step.turn-count': 'Turn until you have counted {turns} turns.',
   'screw.step.turn-until': 'Turn until the ruler shows the face moved {travel}.',
   'screw.step.turn-down': 'Turn the screw right down.',

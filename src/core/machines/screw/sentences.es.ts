@@ -56,7 +56,7 @@ export const sentences = {
   'screw.step.start-flush': 'Gira el tornillo hasta que toque justo la cara.',
   'screw.step.start-gap': 'Gira el tornillo hasta que falten {gap} para la cara.',
   'screw.step.mark': 'Dibuja con lápiz una marca en el tornillo, de tu lado.',
-  'screw.step.count': 'Cuenta una cada vez que la marca vuelva a ti.',
+  'screw.step.count': 'Cuenta una vuelta cada vez que vuelva la marca.',
   'screw.step.turn-count': 'Gira hasta contar {turns} vueltas.',
   'screw.step.turn-until': 'Gira hasta que la cara avance {travel} en la regla.',
   'screw.step.turn-down': 'Gira el tornillo hasta abajo.',
