@@ -6,6 +6,7 @@ import { comparing } from './chart-comparing.ts';
 import { numbers, ordering } from './chart-numbers.ts';
 import { hasWork, pullReasons, work } from './chart-work.ts';
 import { type GroupLabel, type Readers, readersOf } from './groups.ts';
+import { gravityText } from './guide/pencil.ts';
 import type { PaperJob, SheetKind } from './paper-job.ts';
 import { type Say, sayIn } from './say.ts';
 import { extraMarks, visitFacts, visitSheet } from './visit-sheet.ts';
@@ -53,7 +54,7 @@ function chart(job: PaperJob, level: Level, group: GroupLabel, language: Languag
     {
       block: 'title',
       text: say('page.chart'),
-      about: say(`sheet.chart.about-${level}`),
+      about: say(`sheet.chart.about-${level}`, level === 3 ? { gravity: gravityText(job, language) } : {}),
       facts: [[say('page.chart.group'), group ?? '________'], ...facts],
     },
     roles(say, level),

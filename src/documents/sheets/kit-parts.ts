@@ -80,9 +80,15 @@ export const partText = (language: Language, part: KitPart): string =>
 
 /**
  * The tables that a part is kept for, as their cards call them; where the activity has no such table, the
- * machines. A part that the kit keeps for nothing fits any.
+ * machines, and that they are no tables here unless it may stand in at one. A part that the kit keeps for
+ * nothing fits any.
  */
-export function fitsText(language: Language, part: KitPart, tables: readonly ActivityTable[]): string {
+export function fitsText(
+  language: Language,
+  part: KitPart,
+  tables: readonly ActivityTable[],
+  mayStandIn = false,
+): string {
   const say = sayIn(language);
   const { fits } = part;
   if (fits === null) return say('sheet.fits.any');
@@ -96,7 +102,7 @@ export function fitsText(language: Language, part: KitPart, tables: readonly Act
       .map((table) => say('sheet.fits.table', { mark: table.mark, title: titleIn(language, table) }))
       .join('; ');
   const machines = fits.map((name) => machineName(language, name));
-  return say(tables.length === 0 ? 'sheet.fits' : 'sheet.fits.no-table', { machines });
+  return say(tables.length === 0 || mayStandIn ? 'sheet.fits' : 'sheet.fits.no-table', { machines });
 }
 
 /** Where a part plays which role in this activity. */

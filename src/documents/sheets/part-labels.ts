@@ -18,7 +18,10 @@ export const partLabels: SheetKind = {
     const say = sayIn(language);
     if (kit === null) return [];
     const playing = playingOf(job);
-    const tags = kit.parts.map((part) => label(job, part, playing.get(part.mark) ?? [], kit.serial));
+    const played = new Set(kit.parts.filter(({ mark }) => playing.has(mark)).map(({ kind }) => kind));
+    const tags = kit.parts.map((part) =>
+      label(job, part, playing.get(part.mark) ?? [], kit.serial, played.has(part.kind)),
+    );
     return [
       kitSheet(job, language, {
         name: 'part-labels',
@@ -37,15 +40,20 @@ function label(
   part: KitPart,
   playing: readonly Playing[],
   serial: string,
+  isKindPlayed: boolean,
 ): readonly Block[] {
   const language = languages.key;
   const say = sayIn(language);
   const sizes = sizesOf(language, part);
   const what = [kindName(language, part.kind), ...sizes].join(', ');
   const roles = playing.map(({ table, role }) => say('sheet.labels.plays', { table, role }));
+  // A part that waits in its box may stand in for one of its kind: "fits no table" would deny it.
+  const mayStandIn = isKindPlayed && roles.length === 0 && !part.isFaulty;
+  const tables = prepared.activity?.tables ?? [];
   const lines = [
-    fitsText(language, part, prepared.activity?.tables ?? []),
+    fitsText(language, part, tables, mayStandIn),
     ...(roles.length === 0 ? [] : [roles.join('; ')]),
+    ...(mayStandIn ? [say('sheet.labels.stands-in', { kind: kindName(language, part.kind) })] : []),
     ...(part.isSpare ? [say('sheet.spare')] : []),
     say('sheet.labels.kit', { serial }),
     ...(part.box === null ? [] : [say('sheet.box', { box: part.box })]),

@@ -26,8 +26,9 @@ export const rekeySheet: SheetKind = {
       blocks: (say, language) => [
         { block: 'text', text: say('sheet.rekey.beats'), tone: 'strong' },
         { block: 'steps', items: [1, 2, 3].map((step) => say(`sheet.rekey.step-${step}`)) },
-        ...job.prepared.tables.map((table) => tableBlock(table, language, say)),
+        // Before the tables: whoever rings a row needs it then.
         { block: 'text', text: say('sheet.rekey.note'), tone: 'small' },
+        ...job.prepared.tables.map((table) => tableBlock(table, language, say)),
       ],
     }),
   ],

@@ -8,6 +8,7 @@ import type { Block, Cell } from './block.ts';
 import { partByMark } from './kit-parts.ts';
 import type { PaperJob } from './paper-job.ts';
 import { type Say, sayIn } from './say.ts';
+import { hasNewSteps } from './slip-for-group.ts';
 
 /** The half of a slip that an adult keeps: which choice it is and why, what is left out, and the new key. */
 export function adultHalf(
@@ -38,7 +39,11 @@ export function adultHalf(
       block: 'list',
       items: [
         ...choiceLine(found, choices, say),
-        say(`sheet.slips.fit.${fit ?? 'kind-only'}`),
+        `${say(`sheet.slips.fit.${fit ?? 'kind-only'}`)} ${say(
+          hasNewSteps(table, changed, language)
+            ? 'sheet.slips.fit.new-steps'
+            : 'sheet.slips.group.as-on-card',
+        )}`,
         ...poorReadings(table, changed, language, say),
         ...left,
         ...arrival,

@@ -73,7 +73,24 @@ function newSteps(
   language: Language,
   say: Say,
 ): readonly string[] {
-  const told = changed.flatMap((prepared) => {
+  const told = toldSteps(table, changed, language, say);
+  return [...told, say(told.length === 0 ? 'sheet.slips.group.as-on-card' : 'sheet.slips.rest')];
+}
+
+/** Whether the card alone no longer tells how to build it. */
+export const hasNewSteps = (
+  table: PreparedTable,
+  changed: readonly PreparedSetup[],
+  language: Language,
+): boolean => toldSteps(table, changed, language, sayIn(language)).length > 0;
+
+function toldSteps(
+  table: PreparedTable,
+  changed: readonly PreparedSetup[],
+  language: Language,
+  say: Say,
+): readonly string[] {
+  return changed.flatMap((prepared) => {
     const before = table.setups.find(({ setup }) => setup.mark === prepared.setup.mark);
     const old = before === undefined ? [] : stepsOf(before, language);
     const steps = stepsOf(prepared, language).filter((step) => !old.includes(step));
@@ -81,7 +98,6 @@ function newSteps(
       ? []
       : [say('sheet.slips.steps', { setup: prepared.setup.mark, steps: steps.join(' ') })];
   });
-  return [...told, say(told.length === 0 ? 'sheet.slips.group.as-on-card' : 'sheet.slips.rest')];
 }
 
 const stepsOf = (prepared: PreparedSetup, language: Language): readonly string[] =>

@@ -73,7 +73,7 @@ test('another scale says where it ends, and which setup it can not show', () => 
 
 test('a smaller load that gives only a few marks is said to show less, to the adult', () => {
   const { group, adult } = slip('No W1500 (weight): take W300 (weight)');
-  expect(adult).toContain('It is of another size. Build as on the card; the key below holds.');
+  expect(adult).toContain('It is of another size: only the key below holds. Build as on the card.');
   expect(adult).toContain('At C1 it shows less well: a reading of only a few graduations.');
   expect(group.slice(2)).toEqual(['Build as on the card.']);
 });

@@ -11,16 +11,13 @@ import { hazardSheet } from './guide/hazard-sheet.ts';
 import { limitsOfTable } from './guide/limits-of-table.ts';
 import { needs } from './guide/needs.ts';
 import { nightBefore, setUpOrder } from './guide/night-before.ts';
-import { pencilPull, threeDigits } from './guide/pencil.ts';
+import { gravityText, pencilPull } from './guide/pencil.ts';
 import { periodPlan } from './guide/period-plan.ts';
 import { pupilQuestions } from './guide/pupil-questions.ts';
 import { sixNames } from './guide/six-names.ts';
 import type { PaperJob, SheetKind } from './paper-job.ts';
 import { type Say, sayIn } from './say.ts';
 import { extraMarks, notPreparedBlocks, visitFacts, visitSheet } from './visit-sheet.ts';
-
-/** Where no place is known. */
-const STANDARD_GRAVITY = 9.80665;
 
 /**
  * For a teacher who has never seen the kit: twenty minutes the night before, the day in order, each
@@ -69,10 +66,6 @@ function guide(job: PaperJob): SheetOfPaper {
     ],
   });
 }
-
-/** What a kilogram weighs here, newtons to three digits. */
-const gravityText = ({ prepared }: PaperJob, language: Language): string =>
-  threeDigits(language, prepared.gravity?.gravity.value ?? STANDARD_GRAVITY).text;
 
 /** Groups, pupils, helpers and period, as far as the visit says them. */
 function sizeFacts(job: PaperJob, language: Language, say: Say): readonly (readonly [string, string])[] {

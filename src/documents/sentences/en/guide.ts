@@ -242,9 +242,9 @@ export const guide = {
     'Pull times way, load times rise: force in newtons, way in metres, as on the charts of level 3. The pull is what the scale shows, with its own shift added where it hangs otherwise than when its zero was set. What is left over is what all give less what all get. What other parts give and get is their weight times their own way down or up. Where it is less than half a mark of the scale makes, it is put in brackets: the scale can not tell it from 0. Cords that are stretched count as other parts.',
   'guide.needs': 'Pupils who need it otherwise',
   'guide.needs.sight':
-    'Low vision: enlarge the card on a copier; a phone camera shows the pointer large. Let them pull and feel which is easier.',
+    'Low vision: enlarge the card on a copier; a phone camera shows the pointer large. Let them feel which is easier.',
   'guide.needs.grip':
-    'Weak grip: pull with the forearm through a loop of line on the ring of the scale. The kit has no such loop: bring one.',
+    'Weak grip: pull with the forearm through a loop of line (bring one) on the ring of the scale.',
   'guide.needs.grip-numbers': 'The hardest here is {hard}. The lightest is {easy}: start there.',
   'guide.needs.pull': 'the pull at {setup}, about {force} N',
   'guide.needs.push': 'the push at {setup}, about {force} N',
@@ -253,7 +253,7 @@ export const guide = {
   'guide.needs.one-hand':
     'One hand: one hand is enough to pull. The check role holds the rest, and keeps the table from shifting.',
   'guide.needs.language':
-    'Another language: cards and charts can be printed in English or in Spanish, key and guide in the other. Numbers and marks are the same.',
+    'Another language: print cards and charts in English or in Spanish, key and guide in the other.',
   'guide.needs.noise': 'Noise or crowd: give that group the first turn, or the table nearest the wall.',
   'guide.hazard': 'Hazard sheet',
   'guide.hazard.about': 'Read it, go round the tables, sign it.',

@@ -249,9 +249,9 @@ export const guide = {
     'Esfuerzo por camino, carga por subida: la fuerza en newtons, el camino en metros, como en las tablas del nivel 3. El esfuerzo es lo que marca el dinamómetro, más su propia diferencia si no cuelga como cuando se puso el cero. Lo que sobra es lo que todos dan menos lo que todos reciben. Lo que dan y reciben otras piezas es su peso por lo que bajan o suben. Si es menos de lo que da media división del dinamómetro, va entre paréntesis: no se distingue de 0. Las gomas estiradas cuentan como otras piezas.',
   'guide.needs': 'Alumnos que lo necesitan de otro modo',
   'guide.needs.sight':
-    'Baja visión: amplía la tarjeta en una copiadora; la cámara de un teléfono muestra grande el indicador. Deja que tiren y sientan cuál es más fácil.',
+    'Baja visión: amplía la tarjeta en una copiadora; la cámara de un teléfono muestra grande el indicador. Que sientan cuál es más fácil.',
   'guide.needs.grip':
-    'Poca fuerza en la mano: que tire con el antebrazo por un lazo de cuerda en la anilla del dinamómetro. El kit no trae ese lazo: tráelo.',
+    'Poca fuerza en la mano: que tire con el antebrazo por un lazo de cuerda (tráelo) en la anilla del dinamómetro.',
   'guide.needs.grip-numbers': 'Lo más duro es aquí {hard}. Lo más ligero es {easy}: empieza por ahí.',
   'guide.needs.pull': 'el esfuerzo en {setup}, unos {force} N',
   'guide.needs.push': 'el empuje en {setup}, unos {force} N',
@@ -260,7 +260,7 @@ export const guide = {
   'guide.needs.one-hand':
     'Una sola mano: para tirar basta una. Quien comprueba sostiene lo demás y evita que se mueva la mesa.',
   'guide.needs.language':
-    'Otro idioma: tarjetas y tablas de datos se pueden imprimir en inglés o en español, y la clave y la guía en el otro. Números y marcas son los mismos.',
+    'Otro idioma: imprime tarjetas y tablas de datos en inglés o en español, clave y guía en el otro.',
   'guide.needs.noise':
     'Ruido o mucha gente: da a ese grupo el primer turno, o la mesa más cercana a la pared.',
   'guide.hazard': 'Hoja de riesgos',

@@ -14,7 +14,7 @@ export const sheetsVisit = {
   'sheet.chart.about-2':
     'Primero adivina. Luego lee tres veces. Al final escribe el número del medio de los tres: ni el mayor ni el menor.',
   'sheet.chart.about-3':
-    'Primero adivina. Luego lee tres veces. Calcula con el número del medio de los tres. Trabajo es fuerza por distancia.',
+    'Primero adivina. Luego lee tres veces. Calcula con el número del medio de los tres. Trabajo es fuerza por distancia. Una carga de 1 kg tira con {gravity} N.',
   'sheet.chart.setup': 'Montaje',
   'sheet.chart.guess': 'Adivinamos: pide',
   'sheet.chart.found': 'Encontramos: pide',
@@ -149,13 +149,11 @@ export const sheetsVisit = {
   'sheet.slips.first.keeps-more': 'Primera opción: con {other} se pierden más montajes.',
   'sheet.slips.first.fits-better': 'Primera opción: {other} encaja peor.',
   'sheet.slips.first.shows-better': 'Primera opción: con {other} se ve peor.',
-  'sheet.slips.first.named-first':
-    'Primera opción, solo por su lugar en el archivo del kit: {other} es igual de buena.',
+  'sheet.slips.first.named-first': 'Toma esta o {other}: las dos valen igual.',
   'sheet.slips.second.keeps-more': 'Segunda opción, si también falta {other}: se pierden más montajes.',
   'sheet.slips.second.fits-better': 'Segunda opción, si también falta {other}: encaja peor.',
   'sheet.slips.second.shows-better': 'Segunda opción, si también falta {other}: se ve peor.',
-  'sheet.slips.second.named-first':
-    'Segunda opción, solo por su lugar en el archivo del kit: es igual de buena que {other}.',
+  'sheet.slips.second.named-first': 'Toma esta o {other}: las dos valen igual.',
   'sheet.slips.skip-arrival':
     'No hagas la comprobación de llegada ni uses la clave que se ajusta sola en esta mesa.',
   'sheet.slips.no-rekey': 'La clave que se ajusta sola no vale para {setups}: usa la clave de aquí.',
@@ -163,9 +161,11 @@ export const sheetsVisit = {
   'sheet.slips.take': 'Falta {missing}: toma {substitute}',
   'sheet.slips.nothing': 'Falta {missing}: nada de las cajas puede sustituir',
   'sheet.slips.closing': 'Sin una de estas piezas se cierra la mesa: {parts}',
-  'sheet.slips.fit.exact': 'Encaja. Monta como en la tarjeta.',
-  'sheet.slips.fit.enough': 'Sirve. Monta como en la tarjeta.',
-  'sheet.slips.fit.kind-only': 'Es de otro tamaño. Monta como en la tarjeta; vale la clave de abajo.',
+  'sheet.slips.fit.exact': 'Encaja.',
+  'sheet.slips.fit.enough': 'Sirve.',
+  'sheet.slips.fit.kind-only': 'Es de otro tamaño: solo vale la clave de abajo.',
+  'sheet.slips.fit.new-steps': 'Lo que cambia al montar está en la mitad del grupo.',
+  'sheet.labels.stands-in': '¿Falta otra pieza ({kind})? Mira su hoja.',
   'sheet.slips.steps': 'Nuevo en {setup}: {steps}',
   'sheet.slips.poor': 'En {setup} se ve peor: {what}.',
   'sheet.slips.leave-out': 'Deja fuera {setups}.',

@@ -1,11 +1,13 @@
 import { isNotDefined } from '../../../core/description/not-defined.ts';
 import { decimalText, significant } from '../../../core/quantities/print-quantity.ts';
+import { STANDARD_GRAVITY } from '../../../core/sources/gravity.ts';
 import type { SetupSheet } from '../../pages/sheet.ts';
 import { trimmed } from '../../printing/quantity-text.ts';
 import { unitLabel } from '../../printing/reading-text.ts';
 import { shiftText } from '../../printing/shift-text.ts';
 import { type Language, languagePack } from '../../sentences/language.ts';
 import { expectedText, marksOf } from '../../text/prediction-text.ts';
+import type { PaperJob } from '../paper-job.ts';
 import { expectedOf, timesText } from './figures.ts';
 
 /**
@@ -42,6 +44,10 @@ export const printed = (text: string): Printed => ({ text, value: Number(text.re
 /** To three digits, without zeros that say nothing: as values of the kit are printed everywhere. */
 export const threeDigits = (language: Language, value: number): Printed =>
   printed(trimmed(significant(value, 3, languagePack(language).decimal)));
+
+/** Newtons of a kilogram at the place of the visit, as guide and charts print it. */
+export const gravityText = ({ prepared }: PaperJob, language: Language): string =>
+  threeDigits(language, prepared.gravity?.gravity.value ?? STANDARD_GRAVITY).text;
 
 /** What a class has of a setup that is read as one number or as a band (its middle); `null` where it has none. */
 export function pencilPull(language: Language, setup: SetupSheet): PencilPull | null {
