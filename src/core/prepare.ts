@@ -1,9 +1,11 @@
+import { setupWithKnowledge } from './calibration/knowledge.ts';
 import type { Part } from './description/part.ts';
 import { type Diagnostic, eachOnce } from './diagnostics/diagnostic.ts';
 import type { Activity } from './files/activity.ts';
 import { readActivityFile } from './files/activity-file.ts';
 import { followArrival } from './files/arrival-entries.ts';
-import type { GravityHere } from './files/gravity-here.ts';
+import { type Bench, type Known, readBench } from './files/bench-readings.ts';
+import { type GravityHere, gravityHere } from './files/gravity-here.ts';
 import { readKitFile } from './files/kit-file.ts';
 import { type ResolvedSetup, type ResolvedTable, resolve } from './files/resolve.ts';
 import type { SourceFile, SourceText } from './files/source-text.ts';
@@ -30,6 +32,8 @@ export interface Prepared {
   readonly visit: Visit | null;
   readonly gravity: GravityHere | null;
   readonly tables: readonly PreparedTable[];
+  /** What the bench readings tell; `null` where the kit keeps no bench book. */
+  readonly bench: Bench | null;
   /** The files with their trees: what a diagnostic's place is looked up in. */
   readonly sources: readonly SourceFile[];
   readonly diagnostics: readonly Diagnostic[];
@@ -48,6 +52,8 @@ export interface PreparedSetup {
   readonly prediction: Prediction;
   readonly load: Part | null;
   readonly shows: string | null;
+  /** Marks of all parts that stand in it. */
+  readonly parts: readonly string[];
   /** More to find, for groups that wait. */
   readonly isExtra: boolean;
 }
@@ -57,6 +63,8 @@ export interface PreparationFiles {
   readonly kit: SourceText;
   readonly activity: SourceText;
   readonly visit: SourceText | null;
+  /** The bench book that the kit names. */
+  readonly bench?: SourceText | null;
 }
 
 /** Three files -> checked files -> setups -> predictions; everything found on the way is told at once. */
@@ -72,20 +80,42 @@ export function prepare(files: PreparationFiles): Prepared {
   };
   const found = [...kit.diagnostics, ...activity.diagnostics, ...(visit?.diagnostics ?? [])];
   if (read.kit === null || read.activity === null || (visit !== null && visit.visit === null))
-    return { ...read, gravity: null, tables: [], diagnostics: found };
-  const brought = bringTogether(read.kit, read.activity, read.visit);
-  return { ...read, ...brought, diagnostics: eachOnce([...found, ...brought.diagnostics]) };
+    return { ...read, gravity: null, tables: [], bench: null, diagnostics: found };
+  const asFiled = bringTogether(read.kit, read.activity, read.visit);
+  const bench = files.bench ? benchOf(files.bench, read.kit, read.activity, asFiled.tables) : null;
+  const known = bench?.bench.known ?? null;
+  const brought = known === null ? asFiled : bringTogether(read.kit, read.activity, read.visit, known);
+  return {
+    ...read,
+    ...brought,
+    bench: bench?.bench ?? null,
+    sources: [...read.sources, ...(bench === null ? [] : [bench.source])],
+    diagnostics: eachOnce([...found, ...(bench?.diagnostics ?? []), ...brought.diagnostics]),
+  };
 }
 
-/** Checked files -> setups -> predictions, which follow what was read on arrival. */
+/** The bench book against the tables as the files alone have them. */
+function benchOf(file: SourceText, kit: Kit, activity: Activity, tables: readonly PreparedTable[]) {
+  return readBench(file, kit, {
+    activity: activity.file,
+    setups: tables.flatMap((table) => table.setups),
+    notPrepared: tables.flatMap((table) => table.notPrepared),
+    gravity: gravityHere(null, kit.gravity).gravity,
+  });
+}
+
+/** Checked files -> setups -> predictions, which follow what was read on the bench and on arrival. */
 export function bringTogether(
   kit: Kit,
   activity: Activity,
   visit: Visit | null,
+  known: Known | null = null,
 ): Pick<Prepared, 'gravity' | 'tables' | 'diagnostics'> {
   const resolved = resolve(kit, activity, visit, vocabulary);
   const reader = readerOf(activity);
-  const made = resolved.tables.map((table) => prepareTable(table, resolved.gravity, reader, kit.parts));
+  const made = resolved.tables.map((table) =>
+    prepareTable(table, resolved.gravity, reader, kit.parts, known),
+  );
   const arrived = followArrival(
     made.map(({ table }) => table),
     visit,
@@ -105,9 +135,17 @@ export function bringTogether(
   };
 }
 
-function prepareTable(table: ResolvedTable, gravity: GravityHere, reader: Reader, parts: readonly KitPart[]) {
+function prepareTable(
+  table: ResolvedTable,
+  gravity: GravityHere,
+  reader: Reader,
+  parts: readonly KitPart[],
+  known: Known | null,
+) {
   const made = table.setups.map((resolved) => ({ resolved, ...madeSetup(table, resolved, gravity, reader) }));
-  const built = made.flatMap(({ resolved, setup }) => (setup === null ? [] : [{ resolved, setup }]));
+  const built = made.flatMap(({ resolved, setup }) =>
+    setup === null ? [] : [{ resolved, setup: asKnown(setup, known) }],
+  );
   const predictions = rankEase(built.map(({ setup }) => predict(setup)));
   const together = built.map(({ setup }) => setup);
   const setups = built.flatMap(({ resolved, setup: alone }, n): readonly PreparedSetup[] => {
@@ -115,7 +153,16 @@ function prepareTable(table: ResolvedTable, gravity: GravityHere, reader: Reader
     const setup = withAround(alone, resolved.load, together, parts);
     return prediction === undefined
       ? []
-      : [{ setup, prediction, load: resolved.load, shows: resolved.shows, isExtra: setup.isExtra }];
+      : [
+          {
+            setup,
+            prediction,
+            load: resolved.load,
+            shows: resolved.shows,
+            parts: partsIn(resolved),
+            isExtra: setup.isExtra,
+          },
+        ];
   });
   const unbuilt = made.filter(({ setup }) => setup === null).map(({ resolved }) => resolved.mark);
   return {
@@ -130,6 +177,20 @@ function prepareTable(table: ResolvedTable, gravity: GravityHere, reader: Reader
     diagnostics: made.flatMap(({ diagnostics }) => diagnostics),
   };
 }
+
+const asKnown = (setup: Setup, known: Known | null): Setup =>
+  known === null ? setup : { ...setupWithKnowledge(setup, known.knowledge), benchSince: known.since };
+
+const partsIn = ({ preparation, load, scale, instruments }: ResolvedSetup): readonly string[] => [
+  ...new Set(
+    [
+      preparation.parts,
+      ...(preparation.stages ?? []).map((stage) => stage.preparation.parts),
+      instruments,
+      { ...(load === null ? {} : { load }), ...(scale === null ? {} : { scale }) },
+    ].flatMap((parts) => Object.values(parts).map(({ mark }) => mark)),
+  ),
+];
 
 function madeSetup(table: ResolvedTable, resolved: ResolvedSetup, gravity: GravityHere, reader: Reader) {
   const machine = machineNamed(resolved.machine);

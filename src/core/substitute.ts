@@ -1,4 +1,5 @@
 import type { Activity, ActivityTable } from './files/activity.ts';
+import type { Known } from './files/bench-readings.ts';
 import { castRoles } from './files/casting.ts';
 import type { Visit } from './files/visit-file.ts';
 import type { Kit, KitPart } from './kit/kit.ts';
@@ -33,6 +34,7 @@ export interface Substitution {
 export function substitutionsOf(prepared: Prepared): readonly Substitution[] {
   const { kit, activity } = prepared;
   if (kit === null || activity === null) return [];
+  const known = prepared.bench?.known ?? null;
   const visit = prepared.visit ?? emptyVisit(kit, activity);
   const { casting } = castRoles(kit, activity, visit);
   const inUse = new Set([...casting.values()].flatMap((cast) => [...cast.values()].map(({ mark }) => mark)));
@@ -40,12 +42,12 @@ export function substitutionsOf(prepared: Prepared): readonly Substitution[] {
   const free = kit.parts.filter(({ mark, isFaulty }) => !isFaulty && !inUse.has(mark) && !gone.has(mark));
   return activity.tables.flatMap((table) => {
     const cast = new Map(casting.get(table.mark) ?? []);
-    const packed = preparedWith(kit, activity, visit, table, cast);
+    const packed = preparedWith(kit, activity, visit, table, cast, known);
     if (packed === null) return [];
     return table.roles.flatMap((role) => {
       const lost = cast.get(role.name);
       if (lost === undefined) return [];
-      return forLost({ kit, activity, visit, table, cast, packed }, role, lost, free);
+      return forLost({ kit, activity, visit, table, cast, packed, known }, role, lost, free);
     });
   });
 }
@@ -58,6 +60,8 @@ interface Today {
   /** Which part plays which role at the table. */
   readonly cast: ReadonlyMap<string, KitPart>;
   readonly packed: PreparedTable;
+  /** What the bench readings tell; it goes with the parts. */
+  readonly known: Known | null;
 }
 
 function forLost(today: Today, role: Role, lost: KitPart, free: readonly KitPart[]): readonly Substitution[] {
@@ -90,10 +94,10 @@ const standing = (packed: PreparedTable, setups: readonly PreparedSetup[]) => {
 
 /** The table's setups with another part in the role, through the same preparation as everything. */
 function withSubstitute(today: Today, role: Role, lost: KitPart, part: KitPart): readonly PreparedSetup[] {
-  const { kit, activity, visit, table, cast } = today;
+  const { kit, activity, visit, table, cast, known } = today;
   const missing = [...visit.missing, { mark: lost.mark, path: [] }];
   const roles = new Map(cast).set(role.name, part);
-  return preparedWith(kit, activity, { ...visit, missing }, table, roles)?.setups ?? [];
+  return preparedWith(kit, activity, { ...visit, missing }, table, roles, known)?.setups ?? [];
 }
 
 /** The table with these parts in its roles, before any arrival reading; `null` where it can't be prepared. */
@@ -103,10 +107,11 @@ function preparedWith(
   visit: Visit,
   table: ActivityTable,
   cast: ReadonlyMap<string, KitPart>,
+  known: Known | null,
 ): PreparedTable | null {
   const roles = Object.fromEntries([...cast].map(([role, { mark }]) => [role, mark]));
   const alone = { ...visit, arrival: [], roles: { [table.mark]: roles } };
-  return bringTogether(kit, { ...activity, tables: [table] }, alone).tables[0] ?? null;
+  return bringTogether(kit, { ...activity, tables: [table] }, alone, known).tables[0] ?? null;
 }
 
 /** A setup can be read where it gives a figure, or where it gives what it gave before. */

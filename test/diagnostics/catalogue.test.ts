@@ -2,6 +2,7 @@ import { readdirSync, readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { fileCodes } from '../../src/core/files/file-code.ts';
 import type { Fault } from '../../src/core/quantities/read-fault.ts';
+import { benchDiagnostics } from '../../src/documents/sentences/en/bench-diagnostics.ts';
 import { diagnosticSentences } from '../../src/documents/sentences/en/diagnostics.ts';
 import { fileDiagnostics } from '../../src/documents/sentences/en/file-diagnostics.ts';
 import { quantityDiagnostics } from '../../src/documents/sentences/en/quantity-diagnostics.ts';
@@ -56,7 +57,13 @@ const isInSource = (code: string): boolean =>
 describe('the catalogue of messages', () => {
   it('has an entry for every code of the files, and no entry that no code asks for', () => {
     const codes = [...fileCodes, ...Object.keys(quantityFaults).map((fault) => `quantity.${fault}`)];
-    const entries = { ...syntaxDiagnostics, ...quantityDiagnostics, ...fileDiagnostics, ...visitDiagnostics };
+    const entries = {
+      ...syntaxDiagnostics,
+      ...quantityDiagnostics,
+      ...fileDiagnostics,
+      ...visitDiagnostics,
+      ...benchDiagnostics,
+    };
     expect(Object.keys(entries).sort()).toEqual(codes.sort());
   });
 

@@ -21,7 +21,10 @@ export function findingsOf(name: string): Findings {
   if (name.endsWith('.activity.yaml')) return said([readActivityFile(file(name), vocabulary)]);
   const { visit, diagnostics, source } = readVisitFile(file(name));
   if (visit === null || !exists(visit.kit) || !exists(visit.activity)) return said([{ diagnostics, source }]);
-  return messagesOf({ kit: file(visit.kit), activity: file(visit.activity), visit: file(name) });
+  const kit = file(visit.kit);
+  const book = readKitFile(kit, vocabulary).kit?.benchBook;
+  const bench = book === undefined ? null : file(book);
+  return messagesOf({ kit, activity: file(visit.activity), visit: file(name), bench });
 }
 
 /** Everything that is said about three files that belong together. */

@@ -77,6 +77,16 @@ export const fileCodes = [
   'arrival-no-figure',
   'arrival-second',
   'arrival-look-again',
+  'bench-no-columns',
+  'bench-row',
+  'bench-other-kit',
+  'bench-replaces',
+  'bench-unknown-what',
+  'bench-not-a-reading',
+  'bench-no-figure',
+  'bench-other-parts',
+  'bench-far',
+  'bench-at-odds',
 ] as const;
 
 /** A finding of the files: the only way to make one, so that no code goes without its message. */

@@ -1,5 +1,6 @@
 import { diagnosticsEn } from '../../../core/machines/list.ts';
 import type { DiagnosticSentence } from '../../text/diagnostic-text.ts';
+import { benchDiagnostics } from './bench-diagnostics.ts';
 import { fileDiagnostics } from './file-diagnostics.ts';
 import { quantityDiagnostics } from './quantity-diagnostics.ts';
 import { setupDiagnostics } from './setup-diagnostics.ts';
@@ -12,6 +13,7 @@ export const diagnosticSentences: Readonly<Record<string, DiagnosticSentence>> =
   ...quantityDiagnostics,
   ...fileDiagnostics,
   ...visitDiagnostics,
+  ...benchDiagnostics,
   ...setupDiagnostics,
   ...diagnosticsEn,
 };
