@@ -1,11 +1,16 @@
 import { describe, expect, it } from 'vitest';
-import { everyStation } from '../../../test/stations/every-machine.ts';
+import { bareLever, everyStation } from '../../../test/stations/every-machine.ts';
 import { scaleOf, setupOf, weightOf } from '../../../test/stations/setup.ts';
+import { isNotDefined } from '../../core/description/not-defined.ts';
+import { lever } from '../../core/machines/lever/index.ts';
 import { machineNamed, machines } from '../../core/machines/list.ts';
+import { metres } from '../../core/quantities/brands.ts';
 import { BASE_RATES } from '../../core/readings/base-rates.ts';
 import { causesOf, unitsFor } from '../../core/readings/causes.ts';
+import { advantageWays, workInWays, workOutWays } from '../../core/readings/reckoning-ways.ts';
 import type { Watched } from '../../core/setups/prediction.ts';
 import type { Setup } from '../../core/setups/setup.ts';
+import { exactly } from '../../core/uncertainty/measured.ts';
 import { languageTags } from '../sentences/language.ts';
 import { causeName, causeToSee, causeToTry } from './cause-text.ts';
 
@@ -42,7 +47,13 @@ function codesFound(): ReadonlySet<string> {
 const ofMachines = machines.flatMap(({ mistakes, reckonings = [] }) =>
   [...mistakes, ...reckonings].map(({ code }) => code),
 );
-const generally = [...codesFound()].filter((code) => code !== 'good');
+/** Slips in what a group reckons, from a number that any of them may give. */
+const reckonedWrong = [advantageWays, workInWays, workOutWays].flatMap((ways) => {
+  const found = ways(setupOf(lever, bareLever, { lift: exactly(metres(0.1)) }), 1.3);
+  if (isNotDefined(found)) throw new Error(found.because);
+  return found.filter(({ is }) => is === 'slip').map(({ code }) => code);
+});
+const generally = [...reckonedWrong, ...codesFound()].filter((code) => code !== 'good');
 
 describe.each(languageTags)('a cause in %s', (language) => {
   it.each([...new Set([...ofMachines, ...generally])])(

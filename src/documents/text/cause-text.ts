@@ -43,7 +43,9 @@ const ALIKE: readonly { readonly codes: RegExp; readonly as: string }[] = [
 function keyOf(language: Language, what: 'cause' | 'try' | 'see', code: string): string {
   const alike = what === 'cause' ? undefined : ALIKE.find(({ codes }) => codes.test(code));
   const general = `${what}.${alike?.as ?? code}`;
-  return hasSentence(language, general)
-    ? general
+  if (hasSentence(language, general)) return general;
+  // A reckoning that any machine can see is called by its code.
+  return what === 'cause' && hasSentence(language, code)
+    ? code
     : code.replace('.', `.${what === 'cause' ? 'mistake' : what}.`);
 }

@@ -14,6 +14,7 @@ import { kinds } from './kinds.ts';
 import { outcomes } from './outcomes.ts';
 import { readingLevels } from './reading-levels.ts';
 import { readingsIn } from './readings-in.ts';
+import { reckonings } from './reckonings.ts';
 import { reviews } from './reviews.ts';
 import { sheetsKit } from './sheets-kit.ts';
 import { sheetsVisit } from './sheets-visit.ts';
@@ -44,6 +45,7 @@ export const english = {
     outcomes,
     readingLevels,
     readingsIn,
+    reckonings,
     reviews,
     sheetsKit,
     sheetsVisit,
