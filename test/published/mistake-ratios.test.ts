@@ -10,7 +10,6 @@ import { type Cause, causesOf } from '../../src/core/readings/causes.ts';
 import { ownUnit } from '../../src/core/readings/judgement.ts';
 import { predictScale } from '../../src/core/setups/predict-scale.ts';
 import type { Setup } from '../../src/core/setups/setup.ts';
-import { exactly } from '../../src/core/uncertainty/measured.ts';
 import { atBest } from '../../src/core/uncertainty/propagate.ts';
 import { balanceUnder, dragOf, planeOf } from '../stations/incline.ts';
 import { leverStation } from '../stations/lever.ts';
@@ -117,12 +116,14 @@ const answers: Readonly<Record<string, Answering>> = {
   'mis-006': written('pounds'),
   'mis-008': written('ounces'),
   'mis-009': written('pounds'),
-  // While it speeds up, the load weighs what it would where a load falls faster.
   acceleration: (given) => {
-    const at = (gravity: number) =>
-      shownBy(setupOf(lever, plain, { gravity: exactly(metresPerSecondSquared(gravity)) }));
-    const reading = at(given('g') + given('a'));
-    return { reading, ratio: reading / at(given('g')) };
+    const load = newtons(given('mass') * given('g'));
+    const gravity = metresPerSecondSquared(given('g'));
+    const asked = { load, gravity, direction: 'raise', grip: 'moving' } as const;
+    const heavier = lever.speedingUp?.(plain, atBest, asked, given('a'));
+    const shows = (pull: number): number => shownBy(setupOf(lever, plain, { load: weightOf(pull) }));
+    const reading = shows(heavier ?? Number.NaN);
+    return { reading, ratio: reading / shows(load) };
   },
   cart_mass: (given) => {
     const pull = (deadMass: number) =>

@@ -66,7 +66,7 @@ function pointSlips(setup: Setup, own: ReadingUnit): readonly PenSlip[] {
   ];
 }
 
-/** Two digits side by side that changed places: 42 for 24. */
+/** Two digits side by side that changed places: 42 for 24. A nought at the end is not kept by a number. */
 function digitSlips(own: ReadingUnit, number: number): readonly PenSlip[] {
   const meant = digitsSwapped(number);
   return meant.map((each) => ({
