@@ -98,7 +98,7 @@ describe('handspike review', () => {
     ['2.2', 'good'],
     ['2,2 N', 'good'],
     ['225', 'look again'],
-    ['about 4', 'unreadable'],
+    ['about 4', 'good'],
     ['', 'no reading'],
     ['-1', 'look again'],
   ])('judges a reading typed at the table: "%s" is %s', (written, verdict) => {

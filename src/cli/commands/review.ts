@@ -1,11 +1,12 @@
 import { type Prepared, prepare } from '../../core/prepare.ts';
-import { review as reviewFile, reviewOne } from '../../core/review.ts';
+import { type Review, review as reviewFile, reviewOne } from '../../core/review.ts';
 import type { Language } from '../../documents/sentences/language.ts';
+import { reviewCsv } from '../../documents/text/review-csv.ts';
 import { reviewJson } from '../../documents/text/review-json.ts';
 import { judgedText, reviewTable } from '../../documents/text/review-table.ts';
 import { type Arguments, readArguments } from '../arguments.ts';
 import { type Command, EXIT, type Terminal, UsageFault } from '../command.ts';
-import { beside, preparationFiles, readText } from '../files.ts';
+import { beside, preparationFiles, readTable } from '../files.ts';
 import { hasErrors, tellErrors } from '../findings.ts';
 import { LANGUAGE_OPTION, languageIn } from '../language.ts';
 import { unknownSetup } from '../unknown-setup.ts';
@@ -15,11 +16,13 @@ export const review: Command = {
   usage: 'review [VISIT | KIT ACTIVITY] [READINGS.csv] [--setup SETUP --reading READING] [--language en|es]',
   summary: 'say which readings are good and what probably happened to the others',
   options: [
-    'READINGS.csv       columns group, setup, reading, note; without it, the file that the visit names',
+    'READINGS.csv       columns group, setup, reading, note, or one column a setup; separated by comma,',
+    '                   semicolon or tab; without it, the file that the visit names',
     '--setup SETUP      one reading typed at the table: its setup',
     '--reading READING  and what the group wrote, with or without a unit',
     '--group GROUP      and which group',
     '--json             as JSON',
+    '--csv              as a table: what was written, unchanged, beside what it means',
     LANGUAGE_OPTION,
   ],
   run: (args, terminal) => {
@@ -28,8 +31,11 @@ export const review: Command = {
       reading: 'text',
       group: 'text',
       json: 'switch',
+      csv: 'switch',
       language: 'text',
     });
+    if (found.isOn('json') && found.isOn('csv'))
+      throw new UsageFault('--json and --csv are two outlets: name one of them');
     const language = languageIn(found, 'language');
     const tables = found.files.filter((name) => /\.(csv|tsv|txt)$/i.test(name));
     const prepared = prepare(
@@ -42,7 +48,7 @@ export const review: Command = {
     if (prepared.tables.length === 0) return EXIT.findings;
     const code =
       found.text('setup') === null && found.text('reading') === null
-        ? reviewReadings(terminal, prepared, tables, found.isOn('json') ? 'json' : language)
+        ? reviewReadings(terminal, prepared, tables, found, language)
         : reviewTyped(terminal, prepared, found, language);
     return hasErrors(prepared) ? EXIT.findings : code;
   },
@@ -52,15 +58,16 @@ function reviewReadings(
   terminal: Terminal,
   prepared: Prepared,
   tables: readonly string[],
-  as: Language | 'json',
+  options: Arguments,
+  language: Language,
 ): number {
   const { visit } = prepared;
   const named = visit?.readingsIn ?? null;
   const file = tables[0] ?? (visit === null || named === null ? null : beside(visit.file, named));
   if (file === null)
     throw new UsageFault('no readings: name a CSV file, or type one with --setup and --reading');
-  const found = reviewFile(prepared, readText(terminal.folder, file));
-  terminal.print(as === 'json' ? reviewJson(found) : reviewTable(as, found, file));
+  const found = reviewFile(prepared, readTable(terminal.folder, file));
+  terminal.print(printed(found, options, language, () => reviewTable(language, found, file)));
   return found.refused.length > 0 ? EXIT.findings : EXIT.done;
 }
 
@@ -77,8 +84,12 @@ function reviewTyped(terminal: Terminal, prepared: Prepared, found: Arguments, l
     line: null,
   });
   if (judged === null) throw unknownSetup(prepared, setup);
-  terminal.print(
-    found.isOn('json') ? reviewJson({ judged: [judged], refused: [], notes: [] }) : judgedText(language, judged),
-  );
+  const alone: Review = { judged: [judged], refused: [], notes: [], tables: [], groups: [] };
+  terminal.print(printed(alone, found, language, () => judgedText(language, judged)));
   return EXIT.done;
+}
+
+function printed(found: Review, options: Arguments, language: Language, asText: () => string): string {
+  if (options.isOn('json')) return reviewJson(found);
+  return options.isOn('csv') ? reviewCsv(language, found) : asText();
 }

@@ -163,6 +163,13 @@ describe('a readings file as it is really kept', () => {
       });
   });
 
+  it('has a column for the unit', () => {
+    expect(read('group;setup;reading;unit\nA;L1;225;g\nB;L1;2,2;').readings).toEqual([
+      { group: 'A', setup: 'L1', written: '225', note: '', line: 2, unitAbove: 'g' },
+      { group: 'B', setup: 'L1', written: '2,2', note: '', line: 3 },
+    ]);
+  });
+
   it('has a column for each repeat: all are kept, in their order', () => {
     expect(short('group;setup;reading 1;reading 2;reading 3\nA;L1;2,2;;2,4\nB;L1;2,3;2,2;2,4')).toEqual([
       '2 A L1 2,2; 2,4',
@@ -233,7 +240,7 @@ describe('a readings file as it is really kept', () => {
         others: [{ heading: 'weather', text: 'dry' }],
       },
     ]);
-    expect(notes(text)).toEqual([[null, 'readings.unused-column']]);
+    expect(notes(text)).toEqual([[null, 'readings.unused-columns']]);
   });
 
   it('comes from a program that guards its cells: the guard is taken off again', () => {

@@ -77,10 +77,10 @@ const notesAbove = (rows: readonly TableRow[], { heading, told }: ReadingsLayout
   ...(told === null ? [] : [{ line: null, key: told.key, facts: told.facts }]),
 ];
 
-const unusedColumns = ({ columns }: ReadingsLayout): readonly FileNote[] =>
-  columns
-    .filter(({ role, name }) => role === null && name !== '')
-    .map(({ name }) => ({ line: null, key: 'readings.unused-column', facts: { name } }));
+function unusedColumns({ columns }: ReadingsLayout): readonly FileNote[] {
+  const names = columns.flatMap(({ role, name }) => (role === null && name !== '' ? [name] : []));
+  return names.length === 0 ? [] : [{ line: null, key: 'readings.unused-columns', facts: { names } }];
+}
 
 /** Two tables pasted under one another. */
 const isHeadingAgain = (row: TableRow, heading: TableRow | undefined): boolean =>
@@ -119,15 +119,14 @@ function readingsOf(row: TableRow, columns: readonly Column[]): readonly Written
         written: written.join('; '),
         note: cell('note'),
         line: row.line,
-        ...(column.unit === '' ? {} : { unitAbove: column.unit }),
-        ...optional(cells),
+        ...optional(cells, column.unit),
       },
     ];
   });
 }
 
 /** What only some files have a column for, as written. */
-function optional(cells: readonly { readonly column: Column; readonly text: string }[]) {
+function optional(cells: readonly { readonly column: Column; readonly text: string }[], unitAbove: string) {
   const written = (role: ColumnName): string =>
     cells.find(({ column, text }) => column.role === role && text !== '')?.text ?? '';
   const computed: ComputedColumns = {
@@ -136,7 +135,9 @@ function optional(cells: readonly { readonly column: Column; readonly text: stri
     ...(written('workOut') === '' ? {} : { workOut: written('workOut') }),
   };
   const others = cells.filter(({ column, text }) => column.role === null && text !== '');
+  const unit = unitAbove === '' ? written('unit') : unitAbove;
   return {
+    ...(unit === '' ? {} : { unitAbove: unit }),
     ...(written('ease') === '' ? {} : { ease: written('ease') }),
     ...(Object.keys(computed).length === 0 ? {} : { computed }),
     ...(others.length === 0

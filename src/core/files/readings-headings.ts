@@ -9,6 +9,7 @@ export const COLUMN_NAMES = [
   'advantage',
   'workIn',
   'workOut',
+  'unit',
 ] as const;
 export type ColumnName = (typeof COLUMN_NAMES)[number];
 
@@ -24,6 +25,7 @@ const WORDS: Readonly<Record<ColumnName, string>> = {
     'advantage|mechanical advantage|ma|ventaja|ventaja mecanica|kraftvorteil|mechanischer vorteil|avantage|avantage mecanique',
   workIn:
     'work in|work put in|trabajo de entrada|trabajo puesto|arbeit hinein|zugefuhrte arbeit|travail fourni',
+  unit: 'unit|units|unidad|unidades|einheit|unite',
   workOut: 'work out|work got out|trabajo de salida|trabajo util|arbeit heraus|nutzarbeit|travail utile',
 };
 

@@ -32,7 +32,7 @@ export interface WrittenReading {
   readonly ease?: string;
   /** What the group reckoned itself, where the file has columns for it: as written. */
   readonly computed?: ComputedColumns;
-  /** The unit in the heading above it: what a bare number is in. */
+  /** The unit in the heading above it or in a cell of its own: what a bare number is in. */
   readonly unitAbove?: string;
   /** Cells of columns that mean nothing here, kept as they stand. */
   readonly others?: readonly { readonly heading: string; readonly text: string }[];

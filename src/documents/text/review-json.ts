@@ -13,7 +13,12 @@ export const reviewJson = (review: Review): string =>
       verdict: judgement.verdict,
       good: judgement.good,
       causes: judgement.causes,
+      tie: judgement.tie,
+      station: judgement.station,
       because: judgement.because,
     })),
     refused: review.refused,
+    notes: review.notes,
+    tables: review.tables,
+    groups: review.groups,
   });

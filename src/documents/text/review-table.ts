@@ -2,8 +2,10 @@ import type { JudgedReading, Review } from '../../core/review.ts';
 import type { Language } from '../sentences/language.ts';
 import { hasSentence, sentence } from '../sentences/sentence.ts';
 import { causeName, causeToTry } from './cause-text.ts';
+import { habitText, tableFindingText, tieText } from './class-findings-text.ts';
 import { columns, wrapped } from './columns.ts';
 import { goodRangeOf, rangeText } from './prediction-text.ts';
+import { noteText, writtenRemarks } from './written-remarks.ts';
 
 const WIDTH = 100;
 /** Causes less probable than this are not worth a teacher's minute. */
@@ -16,12 +18,13 @@ export function reviewTable(language: Language, review: Review, file: string): s
   );
   const rows = review.judged.map(({ judgement, at }) => [
     judgement.reading.line === null ? '' : String(judgement.reading.line),
-    judgement.reading.group,
+    onOneLine(judgement.reading.group),
     at.setup.mark,
-    judgement.reading.written,
+    onOneLine(judgement.reading.written),
     goodText(language, at),
     sentence(language, `verdict.${judgement.verdict}`),
   ]);
+  const setups = review.judged.map(({ at }) => at);
   const [first = '', ...lines] = columns([head, ...rows], ['right', 'left', 'left', 'left', 'left', 'left']);
   return [
     sentence(language, 'review.title', { file }),
@@ -29,15 +32,27 @@ export function reviewTable(language: Language, review: Review, file: string): s
     first,
     ...review.judged.flatMap((judged, n) => [
       lines[n] ?? '',
-      ...remarks(language, judged).map((each) => `      ${each}`),
+      ...remarks(language, judged, setups).map((each) => `      ${each}`),
     ]),
+    ...section(
+      sentence(language, 'review.tables'),
+      review.tables.map((finding) => tableFindingText(language, finding, setups)),
+    ),
+    ...section(
+      sentence(language, 'review.groups'),
+      review.groups.map((habit) => [habitText(language, habit)]),
+    ),
+    ...section(
+      sentence(language, 'review.notes'),
+      review.notes.map((note) => [onOneLine(noteText(language, note))]),
+    ),
     ...(review.refused.length === 0
       ? []
       : [
           '',
           sentence(language, 'review.refused', { count: review.refused.length }),
           ...review.refused.flatMap((row) => [
-            `  ${sentence(language, 'review.line', { line: row.line })}  ${row.text}`,
+            `  ${sentence(language, 'review.line', { line: row.line })}  ${onOneLine(row.text)}`,
             `      ${sentence(language, row.because)}${
               row.nearest === undefined
                 ? ''
@@ -51,6 +66,22 @@ export function reviewTable(language: Language, review: Review, file: string): s
   ].join('\n');
 }
 
+/** Paragraphs under a heading, each with its first line less far in than the others; nothing where there are none. */
+function section(title: string, paragraphs: readonly (readonly string[])[]): readonly string[] {
+  if (paragraphs.length === 0) return [];
+  return [
+    '',
+    title,
+    ...paragraphs.flatMap(([first = '', ...rest]) => [
+      ...wrapped(first, WIDTH - 2).map((line) => `  ${line}`),
+      ...rest.flatMap((each) => wrapped(each, WIDTH - 6).map((line) => `      ${line}`)),
+    ]),
+  ];
+}
+
+/** Text from a file on one line: a cell may hold line ends, and marks that a terminal would obey. */
+const onOneLine = (text: string): string => text.replace(/[\p{Cc}\s]+/gu, ' ');
+
 /** One reading, as it is told at the table. */
 export function judgedText(language: Language, judged: JudgedReading): string {
   const { judgement, at } = judged;
@@ -63,7 +94,7 @@ export function judgedText(language: Language, judged: JudgedReading): string {
     ...(goodRangeOf(at.prediction) === null
       ? []
       : [`  ${sentence(language, 'review.good-range', { range: goodText(language, at) })}`]),
-    ...remarks(language, judged).map((each) => `  ${each}`),
+    ...remarks(language, judged, [at]).map((each) => `  ${each}`),
     '',
   ].join('\n');
 }
@@ -73,26 +104,46 @@ const goodText = (language: Language, at: JudgedReading['at']): string => {
   return good === null ? '–' : rangeText(language, at.prediction, good);
 };
 
-/** What to say: likely causes with how likely, and the one thing to try. */
-function remarks(language: Language, { judgement }: JudgedReading): readonly string[] {
-  if (judgement.because !== null && hasSentence(language, judgement.because.because))
-    return wrapped(sentence(language, judgement.because.because, judgement.because.facts), WIDTH - 6);
-  if (judgement.verdict !== 'look again') return [];
-  const likely = judgement.causes.filter(
-    (cause) => cause.kind !== 'good' && cause.probability >= WORTH_SAYING,
-  );
-  const first = likely[0];
+/** What to say: how it was read, likely causes with how likely, the one thing to try, and what tells them apart. */
+function remarks(
+  language: Language,
+  { judgement, at }: JudgedReading,
+  setups: readonly JudgedReading['at'][],
+): readonly string[] {
+  const { because, station } = judgement;
+  const why =
+    because !== null && hasSentence(language, because.because)
+      ? [sentence(language, because.because, because.facts)]
+      : [];
+  const changed =
+    station === null
+      ? []
+      : [sentence(language, 'review.station', { range: rangeText(language, at.prediction, station.good) })];
   return [
-    ...likely.flatMap((cause) =>
-      wrapped(
-        sentence(language, 'review.cause', {
-          cause: causeName(language, cause),
-          percent: Math.round(cause.probability * 100),
-        }),
-        WIDTH - 6,
-      ),
+    ...why,
+    ...writtenRemarks(language, judgement.meaning),
+    ...changed,
+    ...(judgement.verdict === 'look again' ? whatHappened(language, judgement, setups) : []),
+  ].flatMap((each) => wrapped(each, WIDTH - 6));
+}
+
+function whatHappened(
+  language: Language,
+  { causes, tie }: JudgedReading['judgement'],
+  setups: readonly JudgedReading['at'][],
+): readonly string[] {
+  const likely = causes.filter((cause) => cause.kind !== 'good' && cause.probability >= WORTH_SAYING);
+  const [first] = likely;
+  const test = tie === null ? '' : tieText(language, tie, setups);
+  return [
+    ...likely.map((cause) =>
+      sentence(language, 'review.cause', {
+        cause: causeName(language, cause),
+        percent: Math.round(cause.probability * 100),
+      }),
     ),
-    ...(first === undefined ? [] : wrapped(causeToTry(language, first), WIDTH - 6)),
+    ...(first === undefined ? [] : [causeToTry(language, first)]),
+    ...(test === '' ? [] : [test]),
   ];
 }
 

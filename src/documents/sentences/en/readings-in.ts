@@ -22,7 +22,7 @@ export const readingsIn = {
     'No heading was understood. By what stands in them, column {setup} is the setup, {reading} the reading and {group} the group. Name them in a first row: group, setup, reading, note.',
   'readings.above-heading': 'above the heading, and no reading: {text}',
   'readings.heading-again': 'the heading once more: {text}',
-  'readings.unused-column': 'The column "{name}" is kept and not used.',
+  'readings.unused-columns': 'Columns that are kept and not used: {names}.',
   'readings.no-group':
     'no group is named here, and group {above} above. If the cell was merged with that one, write {above} here too.',
   'readings.same-again':

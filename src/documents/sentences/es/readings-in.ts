@@ -24,7 +24,7 @@ export const readingsIn = {
     'No se entendió ningún encabezado. Por lo que hay en ellas, la columna {setup} es el montaje, la {reading} la lectura y la {group} el grupo. Nómbralas en una primera fila: grupo, montaje, lectura, nota.',
   'readings.above-heading': 'encima del encabezado, y no es una lectura: {text}',
   'readings.heading-again': 'otra vez el encabezado: {text}',
-  'readings.unused-column': 'La columna "{name}" se guarda y no se usa.',
+  'readings.unused-columns': 'Columnas que se guardan y no se usan: {names}.',
   'readings.no-group':
     'aquí no se nombra ningún grupo, y arriba el grupo {above}. Si la celda estaba unida con esa, escribe {above} también aquí.',
   'readings.same-again':

@@ -1,0 +1,106 @@
+import { withGuard } from '../../core/files/readings-table.ts';
+import type { JudgedReading, Review } from '../../core/review.ts';
+import type { Language } from '../sentences/language.ts';
+import { hasSentence, sentence } from '../sentences/sentence.ts';
+import { causeName } from './cause-text.ts';
+import { goodRangeOf, marksOf } from './prediction-text.ts';
+import { writtenRemarks } from './written-remarks.ts';
+
+/**
+ * Headings of the columns, the same in every language; the first ones are those of a readings file, so
+ * that this one can be read again.
+ */
+const COLUMNS = [
+  'group',
+  'setup',
+  'reading',
+  'note',
+  'line',
+  'table',
+  'meaning',
+  'number',
+  'unit',
+  'from',
+  'to',
+  'unit of from and to',
+  'verdict',
+  'why',
+  'likely cause',
+  'probability',
+  'second cause',
+  'probability of it',
+  'ease',
+  'advantage',
+  'work in',
+  'work out',
+  'row as it stands',
+] as const;
+
+/** Causes less probable than this are not worth a cell. */
+const WORTH_SAYING = 0.1;
+const DIGITS = 12;
+
+/**
+ * A review as comma-separated values (RFC 4180), one row a reading: what was written, unchanged, beside
+ * what it means. Numbers carry a decimal point whatever the language; no cell is a formula.
+ */
+export const reviewCsv = (language: Language, { judged, refused }: Review): string =>
+  [
+    [...COLUMNS],
+    ...judged.map((each) => rowOf(language, each)),
+    ...refused.map((row) => {
+      const cells: Partial<Record<(typeof COLUMNS)[number], string>> = {
+        line: String(row.line),
+        verdict: sentence(language, 'review.not-used'),
+        why: sentence(language, row.because),
+        'row as it stands': withGuard(row.text),
+      };
+      return COLUMNS.map((column) => cells[column] ?? '');
+    }),
+  ]
+    .map((row) => `${row.map(cell).join(',')}\r\n`)
+    .join('');
+
+function rowOf(language: Language, { judgement, at }: JudgedReading): readonly string[] {
+  const { reading, meaning, causes } = judgement;
+  const marks = marksOf(at.prediction);
+  const good = judgement.station?.good ?? goodRangeOf(at.prediction);
+  const likely =
+    judgement.verdict === 'look again'
+      ? causes.filter(({ kind, probability }) => kind !== 'good' && probability >= WORTH_SAYING)
+      : [];
+  const [first, second] = likely;
+  const isNumber = meaning.kind === 'number' || meaning.kind === 'bound';
+  return [
+    ...[reading.group, reading.setup, reading.written, reading.note].map(withGuard),
+    reading.line === null ? '' : String(reading.line),
+    withGuard(at.setup.table),
+    meaning.kind === 'bound' ? `${meaning.kind} ${meaning.side}` : meaning.kind,
+    isNumber ? figure(meaning.number) : '',
+    isNumber ? (meaning.unit?.name ?? '') : '',
+    good === null ? '' : figure(good.from / marks.unitSi),
+    good === null ? '' : figure(good.to / marks.unitSi),
+    good === null ? '' : marks.unit,
+    sentence(language, `verdict.${judgement.verdict}`),
+    [...whyNot(language, judgement), ...writtenRemarks(language, meaning)].join('; '),
+    ...[first, second].flatMap((cause) =>
+      cause === undefined ? ['', ''] : [causeName(language, cause), cause.probability.toFixed(2)],
+    ),
+    ...[reading.ease, reading.computed?.advantage, reading.computed?.workIn, reading.computed?.workOut].map(
+      (text) => withGuard(text ?? ''),
+    ),
+    '',
+  ];
+}
+
+const whyNot = (language: Language, { because }: JudgedReading['judgement']): readonly string[] =>
+  because !== null && hasSentence(language, because.because)
+    ? [sentence(language, because.because, because.facts)]
+    : [];
+
+/** Without the last bits of binary sums. */
+const figure = (number: number): string => String(Number(number.toPrecision(DIGITS)));
+
+/** A cell in quotes where it needs them. */
+const cell = (text: string): string =>
+  /[",;\t|\r\n]|^\s|\s$/.test(text) ? `"${text.replaceAll('"', '""')}"` : text;
