@@ -35,7 +35,10 @@ export function risksOf(stock: Stock, u: number, good: Limits, taken: Limits): R
   const isGood = (x: number): boolean =>
     (good.low === null || x >= good.low) && (good.high === null || x <= good.high);
   // The sum is taken piece by piece between the limits, where it is smooth.
-  const ends = [stock.from, ...[good.low, good.high].filter((each) => each !== null && each > stock.from && each < stock.to), stock.to];
+  const limits = [good.low, good.high].flatMap((each) =>
+    each !== null && each > stock.from && each < stock.to ? [each] : [],
+  );
+  const ends = [stock.from, ...limits, stock.to];
   const pieces = ends.slice(1).map((to, n) => ({ from: ends[n] ?? to, to }));
   let [takenThoughBad, refusedThoughGood] = [0, 0];
   for (const { from, to } of pieces) {

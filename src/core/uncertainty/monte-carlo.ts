@@ -16,11 +16,20 @@ export interface MonteCarlo {
   readonly seed: number;
   /** Share of the values that the intervals hold; 0.95 unless it is said. */
   readonly coverage?: number;
-  /** A number of trials, or trials until so many digits of u stand still, at most as many as said. */
-  readonly trials: number | { readonly digits: number; readonly atMost?: number };
+  /** A number of trials, or trials until the results stand still. */
+  readonly trials: number | Adaptive;
   /** Told after each block, for whoever waits. */
   readonly progress?: (trials: number) => void;
 }
+
+/**
+ * Until so many digits of u stand still, or all results do within a tolerance; at most as many as said, and
+ * at least: two blocks of rounded values may well have the same ends by chance.
+ */
+export type Adaptive = ({ readonly digits: number } | { readonly tolerance: number }) & {
+  readonly atLeast?: number;
+  readonly atMost?: number;
+};
 
 export interface MonteCarloResult {
   readonly value: number;
@@ -60,20 +69,23 @@ export function monteCarlo(asked: MonteCarlo): MonteCarloResult | null {
   while (run.done() < most) {
     run.next(Math.min(block, most - run.done()));
     asked.progress?.(run.done());
-    if (typeof trials !== 'number' && run.standsStill(trials.digits)) {
+    if (typeof trials !== 'number' && run.standsStill(trials)) {
       stable = true;
       break;
     }
   }
-  return run.result(stable, typeof trials === 'number' ? null : trials.digits);
+  return run.result(stable, typeof trials === 'number' ? null : trials);
 }
 
 interface Run {
   readonly done: () => number;
   readonly next: (count: number) => void;
-  readonly standsStill: (digits: number) => boolean;
-  readonly result: (stable: boolean | null, digits: number | null) => MonteCarloResult | null;
+  readonly standsStill: (asked: Adaptive) => boolean;
+  readonly result: (stable: boolean | null, asked: Adaptive | null) => MonteCarloResult | null;
 }
+
+const toleranceOf = (asked: Adaptive, u: number): number =>
+  'tolerance' in asked ? asked.tolerance : numericalTolerance(u, asked.digits);
 
 function startRun(asked: MonteCarlo, block: number, coverage: number): Run {
   const random = randomFrom(asked.seed);
@@ -112,11 +124,12 @@ function startRun(asked: MonteCarlo, block: number, coverage: number): Run {
       }
       counts.add(found);
     },
-    standsStill: (digits) => {
-      const tolerance = numericalTolerance(all.deviation(), digits);
+    standsStill: (adaptive) => {
+      const tolerance = toleranceOf(adaptive, all.deviation());
+      if (done < (adaptive.atLeast ?? 0)) return false;
       return (stages[0]?.count() ?? 0) > 1 && stages.every((each) => 2 * each.deviationOfMean() <= tolerance);
     },
-    result: (stable, digits) =>
+    result: (stable, adaptive) =>
       counts === null
         ? null
         : {
@@ -131,7 +144,7 @@ function startRun(asked: MonteCarlo, block: number, coverage: number): Run {
             trials: counts.count(),
             withoutNumber,
             seed: asked.seed,
-            tolerance: digits === null ? null : numericalTolerance(all.deviation(), digits),
+            tolerance: adaptive === null ? null : toleranceOf(adaptive, all.deviation()),
             stable,
           },
   };
