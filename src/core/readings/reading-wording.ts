@@ -1,6 +1,6 @@
 /** Marks that a spreadsheet or a phone puts between digits in threes, and never a person. */
 const HARD_THOUSANDS = /(?<![\d.,])\d{1,3}(?:[\u00a0\u2009\u202f'’]\d{3})+(?!\d)/g;
-const UNSEEN = /[\u200b-\u200f\u2060\ufeff\u00ad]/g;
+const UNSEEN = /[\u200b-\u200f\u202a-\u202c\u2060\u2066-\u2069\ufeff\u00ad]/g;
 
 /**
  * A cell as a person sees it: one kind of space, minus and fraction, without the marks by which

@@ -214,6 +214,8 @@ describe('what is no figure keeps its meaning too', () => {
     ['two', 'reading.not-a-number'],
     ['(2.2)', 'reading.not-a-number'],
     ['1e400', 'reading.not-a-number'],
+    ['2,2,2,3', 'reading.unclear-figures'],
+    ['2, 4', 'reading.unclear-figures'],
     ['2.4 furlongs', 'reading.unknown-unit'],
     ['50 %', 'reading.percent'],
     ['02-Abr', 'reading.date'],

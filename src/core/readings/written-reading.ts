@@ -191,7 +191,12 @@ function figuresWritten(text: string, dimensions: readonly Dimension[]): Meaning
   if (range !== null) return [meaningOfRange(range, dimensions)];
   const series = seriesWritten(text);
   if (series !== null) return [meaningOfSeries(series, dimensions)];
-  if (one === null) return [unreadable('reading.not-a-number')];
+  if (one === null)
+    return [
+      unreadable(
+        /^[\d.,;/ -]*\d[\d.,;/ -]*$/.test(text) ? 'reading.unclear-figures' : 'reading.not-a-number',
+      ),
+    ];
   return [
     one.word === '%' ? unreadable('reading.percent') : unreadable('reading.unknown-unit', { unit: one.word }),
   ];

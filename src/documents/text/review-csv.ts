@@ -1,4 +1,5 @@
 import { withGuard } from '../../core/files/readings-table.ts';
+import { unitWritten } from '../../core/readings/reading-units.ts';
 import type { JudgedReading, Review } from '../../core/review.ts';
 import type { Language } from '../sentences/language.ts';
 import { hasSentence, sentence } from '../sentences/sentence.ts';
@@ -80,7 +81,7 @@ function rowOf(language: Language, { judgement, at }: JudgedReading): readonly s
     isNumber ? (meaning.unit?.name ?? '') : '',
     good === null ? '' : figure(good.from / marks.unitSi),
     good === null ? '' : figure(good.to / marks.unitSi),
-    good === null ? '' : marks.unit,
+    good === null ? '' : (unitWritten(marks.unit)?.name ?? marks.unit),
     sentence(language, `verdict.${judgement.verdict}`),
     [...whyNot(language, judgement), ...writtenRemarks(language, meaning)].join('; '),
     ...[first, second].flatMap((cause) =>

@@ -20,7 +20,7 @@ export function reviewTable(language: Language, review: Review, file: string): s
     judgement.reading.line === null ? '' : String(judgement.reading.line),
     onOneLine(judgement.reading.group),
     at.setup.mark,
-    onOneLine(judgement.reading.written),
+    shortened(onOneLine(judgement.reading.written)),
     goodText(language, at),
     sentence(language, `verdict.${judgement.verdict}`),
   ]);
@@ -80,7 +80,11 @@ function section(title: string, paragraphs: readonly (readonly string[])[]): rea
 }
 
 /** Text from a file on one line: a cell may hold line ends, and marks that a terminal would obey. */
-const onOneLine = (text: string): string => text.replace(/[\p{Cc}\s]+/gu, ' ');
+const onOneLine = (text: string): string => text.replace(/[\p{Cc}\p{Cf}\s]+/gu, ' ');
+
+/** A cell of the width that a line has room for; --json and --csv have all of it. */
+const shortened = (text: string): string =>
+  text.length <= 40 ? text : `${[...text].slice(0, 39).join('')}…`;
 
 /** One reading, as it is told at the table. */
 export function judgedText(language: Language, judged: JudgedReading): string {

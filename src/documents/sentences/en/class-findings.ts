@@ -34,7 +34,7 @@ export const classFindings = {
   'test.partner': 'read {setup} too',
   'test.other-load': 'hang {load} at {setup} and read it',
   'test.count-again': 'count holes, parts or turns at {setup} against the card',
-  'test.look-at-unit': 'ask which marks were read at {setup}',
+  'test.look-at-unit': 'ask where the pointer stood at {setup}, and beside which numbers',
   'test.check-card': 'go through the card of {setup} step by step',
   'test.shows': '{figure} where {cause}',
 } as const;

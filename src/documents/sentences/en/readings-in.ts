@@ -1,6 +1,8 @@
 /** English about what a readings file says, where that is not as plain as a number. */
 export const readingsIn = {
   'reading.bound': 'this says what it is not, and no number: write the mark nearest to the pointer',
+  'reading.unclear-figures':
+    'these figures may be one number or several: write one number, or each with a semicolon behind it',
   'reading.percent': 'a percentage is no reading: write what the instrument shows',
   'reading.date': 'a spreadsheet made a date or a time of it: write again what the group wrote, as text',
   'reading.spreadsheet-error': 'a spreadsheet could not work this cell out: write again what the group wrote',

@@ -36,7 +36,7 @@ export const classFindings = {
   'test.partner': 'lee también {setup}',
   'test.other-load': 'cuelga {load} en {setup} y léelo',
   'test.count-again': 'cuenta agujeros, tramos o vueltas en {setup} según la tarjeta',
-  'test.look-at-unit': 'pregunta qué marcas se leyeron en {setup}',
+  'test.look-at-unit': 'pregunta dónde estaba la aguja en {setup}, y al lado de qué números',
   'test.check-card': 'sigue la tarjeta de {setup} paso a paso',
   'test.shows': '{figure} si pasa esto: {cause}',
 } as const;

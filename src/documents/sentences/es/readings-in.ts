@@ -1,6 +1,8 @@
 /** Spanish about what a readings file says, where that is not as plain as a number. */
 export const readingsIn = {
   'reading.bound': 'esto dice lo que no es, y ningún número: escribe la marca más cercana a la aguja',
+  'reading.unclear-figures':
+    'estas cifras pueden ser un número o varios: escribe un número, o cada uno con punto y coma detrás',
   'reading.percent': 'un porcentaje no es una lectura: escribe lo que muestra el instrumento',
   'reading.date':
     'una hoja de cálculo hizo de esto una fecha o una hora: vuelve a escribir lo que escribió el grupo, como texto',
