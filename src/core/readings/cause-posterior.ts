@@ -6,18 +6,25 @@ import type { TableWeights } from './table-weights.ts';
 
 /** What probably happened at one reading, all hypotheses about its table together. */
 export interface CausePosterior {
-  /** Most probable first; the probabilities add up to 1. */
-  readonly causes: readonly LikelyCause[];
+  /** The probabilities add up to 1. */
+  readonly causes: readonly PosteriorCause[];
   /** What the reading shows of its group's habits: what neither station nor card explains. */
   readonly shown: Shown;
   /** Probabilities by what a cause is called for the whole table. */
   readonly byTable: ReadonlyMap<string, number>;
 }
 
+export interface PosteriorCause extends LikelyCause {
+  readonly tableKey: string;
+  /** How much of the probability hangs on how often such a thing happens: not the station's, nor the card's. */
+  readonly ofChance: number;
+}
+
 interface Sum {
   readonly explanation: Explanation;
   probability: number;
   ofStation: number;
+  ofChance: number;
   wouldShow: number;
 }
 
@@ -42,26 +49,37 @@ export function causePosterior(weights: TableWeights, n: number, others: readonl
     for (const [e, explanation] of reading.explanations.entries()) {
       const share = (probability * (parts[e] ?? 0)) / total;
       const { key, tableKey, ofStation, fixed, low, high, gain } = explanation;
-      const sum = sums.get(key) ?? { explanation, probability: 0, ofStation: 0, wouldShow: Number.NaN };
+      const sum = sums.get(key) ?? {
+        explanation,
+        probability: 0,
+        ofStation: 0,
+        ofChance: 0,
+        wouldShow: Number.NaN,
+      };
       if (fixed === null && (Number.isNaN(sum.wouldShow) || share > sum.probability))
         sum.wouldShow = (low + high) / 2 + gain * shift;
       sum.probability += share;
       byTable.set(tableKey, (byTable.get(tableKey) ?? 0) + share);
       if (ofStation) sum.ofStation += share;
-      else if (hypothesis.change?.key !== tableKey) shown.set(tableKey, (shown.get(tableKey) ?? 0) + share);
+      else if (hypothesis.change?.key !== tableKey && explanation.kind !== 'good') {
+        sum.ofChance += share;
+        shown.set(tableKey, (shown.get(tableKey) ?? 0) + share);
+      }
       sums.set(key, sum);
     }
   }
   const possible = weights.numbers[n]?.possible ?? new Set<string>();
   return {
     causes: [
-      ...[...sums.values()].map(({ explanation, probability, ofStation, wouldShow }) => ({
+      ...[...sums.values()].map(({ explanation, probability, ofStation, ofChance, wouldShow }) => ({
         code: explanation.code,
         ...factsOf(explanation.facts),
         kind: explanation.kind,
         probability,
         wouldShow: Number.isNaN(wouldShow) ? null : wouldShow,
         ofStation,
+        ofChance,
+        tableKey: explanation.tableKey,
       })),
       {
         code: 'unexplained',
@@ -69,8 +87,10 @@ export function causePosterior(weights: TableWeights, n: number, others: readonl
         probability: unexplained,
         wouldShow: null,
         ofStation: 0,
+        ofChance: unexplained,
+        tableKey: 'unexplained',
       },
-    ].sort((a, b) => b.probability - a.probability),
+    ],
     shown: { possible, probability: shown },
     byTable,
   };

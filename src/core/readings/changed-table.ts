@@ -9,18 +9,24 @@ const LED = 0.8;
 /** Share of groups that put a changed station right without a word. Common practice, no source. */
 const PUT_RIGHT = 0.05;
 
-/** What may have happened at one reading if the table is changed like this; `order` counts its group's turn. */
+/** Kept with each reading: every further reading of the table asks for the same again. */
+const known = new WeakMap<TakenReading, Map<string, readonly Explanation[]>>();
+
+/** What may have happened at one reading if the table is changed like this. */
 export function explanationsUnder(
   table: StationTable,
   taken: TakenReading,
-  change: TableChange,
-  order: number,
+  kind: TableChange['kind'],
+  key: string,
 ): readonly Explanation[] {
-  const { explanations, setup } = taken;
-  if (order < change.from || (change.setup !== null && change.setup !== setup)) return explanations;
-  return change.kind === 'card'
-    ? ledByTheCard(table, taken, change.key)
-    : onChangedStation(table, taken, change.key);
+  const all = known.get(taken) ?? new Map<string, readonly Explanation[]>();
+  known.set(taken, all);
+  const name = `${kind}\n${key}`;
+  const before = all.get(name);
+  if (before !== undefined) return before;
+  const found = kind === 'card' ? ledByTheCard(table, taken, key) : onChangedStation(table, taken, key);
+  all.set(name, found);
+  return found;
 }
 
 function ledByTheCard(table: StationTable, taken: TakenReading, key: string): readonly Explanation[] {

@@ -1,5 +1,6 @@
 import { type CausePosterior, causePosterior } from './cause-posterior.ts';
-import { type GroupHabit, habitsOf, type Shown } from './group-habit.ts';
+import { atRate, type Counted, classRate } from './class-rate.ts';
+import { type GroupHabit, habitsOf } from './group-habit.ts';
 import type { Judgement } from './judgement.ts';
 import { judgementOf } from './reading-verdict.ts';
 import {
@@ -15,7 +16,7 @@ import type { WrittenReading } from './written-reading.ts';
 
 /**
  * A class as its readings come in: what they were, and how each table stands. A value: one more reading
- * makes a new one, in which only that reading's table is weighed again.
+ * makes a new one, in which only that reading's table and its group's other readings are weighed again.
  */
 export interface ClassState {
   readonly tables: readonly TableState[];
@@ -28,6 +29,8 @@ interface TableState {
   readonly weights: TableWeights;
   /** Posterior of each number of the table, before anything is known of its group. */
   readonly alone: readonly CausePosterior[];
+  /** The same with what the group's other readings have shown. */
+  readonly inGroup: readonly CausePosterior[];
   readonly finding: TableFinding | null;
 }
 
@@ -49,7 +52,7 @@ export const classOf = (
 function stateOf(table: StationTable, readings: readonly TakenReading[]): TableState {
   const weights = tableWeights(table, readings);
   const alone = weights.numbers.map((_, n) => causePosterior(weights, n, []));
-  return { table, weights, alone, finding: tableFinding(table, weights, alone) };
+  return { table, weights, alone, inGroup: [], finding: tableFinding(table, weights, alone) };
 }
 
 /** The class with one more reading; `null` where there is no such setup. */
@@ -69,13 +72,46 @@ export function classWithAll(state: ClassState, readings: readonly WrittenReadin
     order.push({ table: at.table, place: table.weights.readings.length + here.length });
     here.push(taken(table.table, reading, at.setup));
   }
-  return {
-    order,
-    tables: state.tables.map((each, n) => {
-      const more = added[n] ?? [];
-      return more.length === 0 ? each : stateOf(each.table, [...each.weights.readings, ...more]);
-    }),
-  };
+  const tables = state.tables.map((each, n) => {
+    const more = added[n] ?? [];
+    return more.length === 0 ? each : stateOf(each.table, [...each.weights.readings, ...more]);
+  });
+  const changed = new Set(readings.map(({ group }) => group));
+  return { order, tables: withGroups(tables, state.tables, changed) };
+}
+
+/** What the groups' other readings make of each: new where the table is, or where the group wrote more. */
+function withGroups(
+  tables: readonly TableState[],
+  before: readonly TableState[],
+  groups: ReadonlySet<string>,
+): readonly TableState[] {
+  const shown = new Map<string, CausePosterior[]>();
+  for (const { weights, alone } of tables)
+    for (const [n, { reading }] of weights.numbers.entries()) {
+      const posterior = alone[n];
+      const list = shown.get(reading.group) ?? [];
+      if (posterior !== undefined) list.push(posterior);
+      shown.set(reading.group, list);
+    }
+  return tables.map((table, t) => {
+    const isNew = table !== before[t];
+    const { weights, alone } = table;
+    if (!isNew && weights.numbers.every(({ reading }) => !groups.has(reading.group))) return table;
+    const inGroup = alone.map((own, n): CausePosterior => {
+      const group = weights.numbers[n]?.reading.group ?? '';
+      if (!isNew && !groups.has(group)) return table.inGroup[n] ?? own;
+      const others = (shown.get(group) ?? []).filter((each) => each !== own);
+      return group === '' || others.length === 0
+        ? own
+        : causePosterior(
+            weights,
+            n,
+            others.map((each) => each.shown),
+          );
+    });
+    return { ...table, inGroup };
+  });
 }
 
 /** Table and place of a setup by its mark; a mark is written in any case. */
@@ -92,40 +128,26 @@ function placeOf(state: ClassState, mark: string) {
 
 /** All readings of the class, judged with everything that is known by now, in the order they came. */
 export function judgements(state: ClassState): readonly Judgement[] {
-  const groups = shownByGroup(state);
-  const made = state.tables.map(({ table, weights, alone }) =>
-    weights.readings.map((reading) => {
-      const n = weights.numbers.indexOf(reading);
-      if (n < 0) return judgementOf(table, weights, reading, []);
-      const others = (groups.get(reading.reading.group) ?? []).filter(
-        (each) => each.shown !== alone[n]?.shown,
-      );
-      const { causes } =
-        reading.reading.group === '' || others.length === 0
-          ? (alone[n] ?? { causes: [] })
-          : causePosterior(
-              weights,
-              n,
-              others.map(({ shown }) => shown),
-            );
+  const times = classRate(countedIn(state));
+  const made = state.tables.map(({ table, weights, inGroup }) => {
+    let n = 0;
+    return weights.readings.map((reading) => {
+      if (reading !== weights.numbers[n]) return judgementOf(table, weights, reading, []);
+      const causes = atRate(inGroup[n]?.causes ?? [], times);
+      n += 1;
       return judgementOf(table, weights, reading, causes);
-    }),
-  );
+    });
+  });
   return state.order.flatMap(({ table, place }) => made[table]?.[place] ?? []);
 }
 
-function shownByGroup(state: ClassState) {
-  const groups = new Map<string, { readonly shown: Shown; readonly reading: TakenReading }[]>();
-  for (const { weights, alone } of state.tables)
-    for (const [n, reading] of weights.numbers.entries()) {
-      const shown = alone[n]?.shown;
-      if (shown === undefined) continue;
-      const list = groups.get(reading.reading.group) ?? [];
-      list.push({ shown, reading });
-      groups.set(reading.reading.group, list);
-    }
-  return groups;
-}
+const countedIn = ({ tables }: ClassState): readonly Counted[] =>
+  tables.flatMap(({ weights, alone }) =>
+    weights.numbers.flatMap(({ reading, expected }, n) => {
+      const posterior = alone[n];
+      return posterior === undefined ? [] : [{ group: reading.group, posterior, expected }];
+    }),
+  );
 
 /** What tables as a whole have to say, in the order of the tables. */
 export const tableFindings = (state: ClassState): readonly TableFinding[] =>

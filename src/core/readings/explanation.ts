@@ -2,7 +2,7 @@ import type { Facts } from '../diagnostics/diagnostic.ts';
 import type { Persists } from '../machines/machine.ts';
 import type { Setup } from '../setups/setup.ts';
 import { type Cause, causeKey } from './causes.ts';
-import { density } from './figure.ts';
+import { densityBetween } from './figure.ts';
 import type { ReadingUnit } from './written-reading.ts';
 
 /**
@@ -55,7 +55,7 @@ export function likelihoodOf(of: Explanation, shift: number, doubt: number, nois
   if (of.fixed !== null) return of.fixed;
   const u = Math.sqrt(of.gain ** 2 * doubt + of.noise * noisier);
   const moved = of.gain * shift;
-  return density({ low: of.low + moved, high: of.high + moved, u }, of.value) * of.measure;
+  return densityBetween(of.low + moved, of.high + moved, u, of.value) * of.measure;
 }
 
 /** One cause as an explanation of a written number. */

@@ -49,6 +49,7 @@ export function withHabits(
   explanations: readonly Explanation[],
   others: readonly Shown[],
 ): readonly number[] {
+  if (others.length === 0) return explanations.map(({ rate }) => rate);
   const rates = explanations.map((each) =>
     isHabit(each) && !each.ofStation ? habitRate(each.rate, each.tableKey, others) : each.rate,
   );

@@ -23,7 +23,7 @@ export function judgementOf(
   const setup = at[taken.setup];
   return {
     ...base,
-    causes: causes.filter(({ probability }) => probability >= LEAST_SHOWN),
+    causes: causes.filter(({ probability }) => probability >= LEAST_SHOWN).map(told),
     station,
     verdict,
     tie: verdict === 'look again' && setup !== undefined ? tieOf(setup, at, causes) : null,
@@ -57,3 +57,13 @@ function verdictOf(
   if (isIn(base.good)) return 'good';
   return well > 0.5 ? 'a little off' : 'look again';
 }
+
+/** Without what only the reckoning needs. */
+const told = ({ code, facts, kind, probability, wouldShow, ofStation }: LikelyCause): LikelyCause => ({
+  code,
+  ...(facts === undefined ? {} : { facts }),
+  kind,
+  probability,
+  wouldShow,
+  ofStation,
+});

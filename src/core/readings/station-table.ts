@@ -41,6 +41,8 @@ export interface TakenReading {
   readonly opened: Opened;
   readonly explanations: readonly Explanation[];
   readonly unexplained: number;
+  /** How probable anything but a good reading is before it is read. */
+  readonly expected: number;
   /** Mistakes, by what they are called for the table, that its number would have shown. */
   readonly possible: ReadonlySet<string>;
   /** Mistakes, by what they are called for the table, that explain it better than a good reading does. */
@@ -57,6 +59,7 @@ export function taken(table: StationTable, reading: WrittenReading, setup: numbe
     opened: open,
     explanations: [],
     unexplained: 1,
+    expected: 0,
     points: [],
     possible: new Set<string>(),
   };
@@ -73,8 +76,15 @@ export function taken(table: StationTable, reading: WrittenReading, setup: numbe
     explanations,
     unexplained,
     points: pointsTo(explanations, at.shared),
+    expected: expectedOf(causes, UNEXPLAINED_RATE * table.rateFactor),
     possible: new Set(causes.map(tableKeyOf)),
   };
+}
+
+function expectedOf(causes: readonly Cause[], unexplained: number): number {
+  const good = causes.find(({ kind }) => kind === 'good')?.rate ?? 0;
+  const all = causes.reduce((sum, { rate }) => sum + rate, unexplained);
+  return 1 - good / all;
 }
 
 /** Causes of a reading at a setup, with the rates that are assumed today. */

@@ -38,7 +38,7 @@ export interface Suspect {
 export const TABLE_RATES = {
   /** The kit is farther off its file than the file allows: three times its doubts. */
   'farther off': 0.1,
-  /** Something is off that is not on any list: all figures move together, by a fifth of themselves. */
+  /** Something is off that is not on any list: all figures move together, by half of themselves. */
   'off the list': 0.015,
   /** A group left the station changed. */
   station: 0.04,
@@ -49,26 +49,28 @@ export const TABLE_RATES = {
 } as const;
 
 const FARTHER = 3;
-const OFF_TOGETHER = 0.2;
-const OFF_EACH = 0.1;
+const OFF_TOGETHER = 0.4;
+const OFF_EACH = 0.15;
 const NOISIER = 2.25;
 
-/** The hypotheses without and with a change, for a table of so many groups. */
-export function tableHypotheses(suspects: readonly Suspect[], groups: number): readonly TableHypothesis[] {
+/** A change with its prior; `null` is none. */
+export interface PossibleChange {
+  readonly change: TableChange | null;
+  readonly prior: number;
+}
+
+/** Everything that may have changed at a table for so many groups, and that nothing has. */
+export function possibleChanges(suspects: readonly Suspect[], groups: number): readonly PossibleChange[] {
   const changes = suspects.flatMap((suspect) => changesOf(suspect, groups));
   const plain = 1 - changes.reduce((sum, { prior }) => sum + prior, 0);
-  const all = [{ change: null, prior: plain }, ...changes];
-  return all.flatMap(({ change, prior }) =>
-    apparatusCases.flatMap(([apparatus, share]) =>
-      noiseCases.map(([noisier, often]) => ({
-        apparatus,
-        noisier,
-        change,
-        prior: prior * share * often,
-      })),
-    ),
-  );
+  return [{ change: null, prior: plain }, ...changes];
 }
+
+/** A change under every state of the kit and of the hands. */
+export const hypothesesOf = ({ change, prior }: PossibleChange): readonly TableHypothesis[] =>
+  apparatusCases.flatMap(([apparatus, share]) =>
+    noiseCases.map(([noisier, often]) => ({ apparatus, noisier, change, prior: prior * share * often })),
+  );
 
 const apparatusCases: readonly (readonly [ApparatusIs, number])[] = [
   ['as the file says', 1 - TABLE_RATES['farther off'] - TABLE_RATES['off the list']],

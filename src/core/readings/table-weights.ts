@@ -1,9 +1,14 @@
-import type { Cause } from './causes.ts';
 import { explanationsUnder } from './changed-table.ts';
-import { type Explanation, tableKeyOf } from './explanation.ts';
-import { causesOfReading, type StationTable, type TakenReading } from './station-table.ts';
-import { priorOf, type Suspect, type TableHypothesis, tableHypotheses } from './table-hypothesis.ts';
-import { evidenceOf, type Weighable, type Weighed, weigh } from './weighing.ts';
+import type { StationTable, TakenReading } from './station-table.ts';
+import { suspectsOf } from './suspect-mistakes.ts';
+import {
+  hypothesesOf,
+  type PossibleChange,
+  possibleChanges,
+  priorOf,
+  type TableHypothesis,
+} from './table-hypothesis.ts';
+import { evidenceOf, likelyAlone, type Weighable, type Weighed, weigh } from './weighing.ts';
 
 /** A table's readings, weighed under every hypothesis that is not hopeless. */
 export interface TableWeights {
@@ -23,34 +28,22 @@ export interface LiveHypothesis {
 }
 
 /** Less probable than this, a hypothesis changes nothing that is said. */
-const HOPELESS = 0.003;
-/** More mistakes than this are not held to be everybody's. */
-const MOST_SUSPECTS = 3;
+const HOPELESS = 0.01;
 
 export function tableWeights(table: StationTable, readings: readonly TakenReading[]): TableWeights {
   const groups = [...new Set(readings.map(({ reading }) => reading.group))];
   const numbers = readings.filter(({ opened }) => opened.written !== null);
   if (numbers.length === 0) return { readings, numbers, groups, live: [] };
   const priors = new Map<string, readonly (readonly number[])[]>();
-  const under = new Map<string, readonly Explanation[]>();
-  const seen = tableHypotheses(suspectsOf(table, numbers), groups.length).map((hypothesis) => {
-    const { apparatus, change, noisier } = hypothesis;
-    const prior = priors.get(apparatus) ?? priorOf(table.apparatus, apparatus);
-    priors.set(apparatus, prior);
-    const weighable = numbers.map((taken, n): Weighable => {
-      const { setup, unexplained } = taken;
-      if (change === null) return { setup, unexplained, explanations: taken.explanations };
-      const order = groups.indexOf(taken.reading.group);
-      const isHit = order >= change.from && (change.setup === null || change.setup === setup);
-      const key = isHit ? `${n} ${change.kind} ${change.key}` : '';
-      const explanations =
-        key === '' ? taken.explanations : (under.get(key) ?? explanationsUnder(table, taken, change, order));
-      if (key !== '') under.set(key, explanations);
-      return { setup, unexplained, explanations };
-    });
-    const { evidence } = evidenceOf(weighable, prior, noisier);
-    return { hypothesis, readings: weighable, prior, score: evidence + Math.log(hypothesis.prior) };
-  });
+  const seen = screened(table, numbers, groups).flatMap(({ possible, weighable }) =>
+    hypothesesOf(possible).map((hypothesis) => {
+      const { apparatus, noisier } = hypothesis;
+      const prior = priors.get(apparatus) ?? priorOf(table.apparatus, apparatus);
+      priors.set(apparatus, prior);
+      const { evidence } = evidenceOf(weighable, prior, noisier);
+      return { hypothesis, readings: weighable, prior, score: evidence + Math.log(hypothesis.prior) };
+    }),
+  );
   const best = Math.max(...seen.map(({ score }) => score));
   const kept = seen.filter(({ score }) => Math.exp(score - best) > HOPELESS);
   const total = kept.reduce((sum, { score }) => sum + Math.exp(score - best), 0);
@@ -67,46 +60,66 @@ export function tableWeights(table: StationTable, readings: readonly TakenReadin
   };
 }
 
-/** Mistakes that the readings of at least two groups point to, the most often pointed to first. */
-function suspectsOf(table: StationTable, readings: readonly TakenReading[]): readonly Suspect[] {
-  const found = new Map<string, Map<number, Set<string>>>();
-  for (const { points, setup, reading } of readings)
-    for (const key of points) {
-      const at = found.get(key) ?? new Map<number, Set<string>>();
-      at.set(setup, (at.get(setup) ?? new Set<string>()).add(reading.group));
-      found.set(key, at);
-    }
-  const several = [...found].filter(
-    ([, at]) => new Set([...at.values()].flatMap((each) => [...each])).size >= 2,
+interface Screened {
+  readonly possible: PossibleChange;
+  readonly weighable: readonly Weighable[];
+}
+
+/** As many changes are weighed in full; of the rest a rough look has shown that they are far behind. */
+const MOST_CHANGES = 5;
+/** So far behind (as a logarithm) the best of them, or behind no change at all, a change is not weighed. */
+const FAR_BEHIND = 7;
+
+/**
+ * Changes worth weighing: each reading is looked at by itself, with the apparatus anywhere that it may be, and
+ * what explains the readings best in this rough way is weighed with all of them together.
+ */
+function screened(
+  table: StationTable,
+  numbers: readonly TakenReading[],
+  groups: readonly string[],
+): readonly Screened[] {
+  const plain = numbers.map(
+    ({ setup, unexplained, explanations }): Weighable => ({ setup, unexplained, explanations }),
   );
-  if (several.length === 0) return [];
-  const rates = ratesOf(table, readings);
-  const all = [...rates.values()].reduce((sum, { rate }) => sum + rate, 0);
-  return several
-    .map(([key, at]) => ({
-      key,
-      count: [...at.values()].reduce((sum, groups) => sum + groups.size, 0),
-      setups: [...at].flatMap(([setup, groups]) => (groups.size >= 2 ? [setup] : [])),
-      share: (rates.get(key)?.rate ?? 0) / all,
-      stays: rates.get(key)?.stays ?? false,
-    }))
-    .sort((a, b) => b.count - a.count || b.share - a.share || (a.key < b.key ? -1 : 1))
-    .slice(0, MOST_SUSPECTS);
+  const [none, ...changes] = possibleChanges(suspectsOf(table, numbers), groups.length);
+  const whole: readonly Screened[] = none === undefined ? [] : [{ possible: none, weighable: plain }];
+  if (changes.length === 0) return whole;
+  const orders = numbers.map(({ reading }) => groups.indexOf(reading.group));
+  const rough = (reading: Weighable): number =>
+    Math.log(likelyAlone(reading, table.apparatus.setups[reading.setup]));
+  const roughPlain = plain.map(rough);
+  // What a change makes of a reading does not hang on which group came first.
+  const under = new Map<string, readonly { readonly reading: Weighable; readonly rough: number }[]>();
+  const found = changes.flatMap((possible) => {
+    const { change } = possible;
+    if (change === null) return [];
+    const name = `${change.kind}\n${change.key}`;
+    const made =
+      under.get(name) ??
+      numbers.map((taken) => {
+        const explanations = explanationsUnder(table, taken, change.kind, change.key);
+        const reading = { setup: taken.setup, unexplained: taken.unexplained, explanations };
+        return { reading, rough: rough(reading) };
+      });
+    under.set(name, made);
+    const isHit = (n: number): boolean =>
+      (orders[n] ?? 0) >= change.from && (change.setup === null || change.setup === plain[n]?.setup);
+    const score = made.reduce(
+      (sum, each, n) => sum + (isHit(n) ? each.rough : (roughPlain[n] ?? 0)),
+      Math.log(possible.prior),
+    );
+    const weighable = () => plain.map((each, n) => (isHit(n) ? (made[n]?.reading ?? each) : each));
+    return [{ possible, score, weighable }];
+  });
+  found.sort((a, b) => b.score - a.score);
+  const best = roughPlain.reduce((sum, each) => sum + each, 0);
+  const least = Math.max(best, found[0]?.score ?? best) - FAR_BEHIND;
+  return [
+    ...whole,
+    ...found
+      .filter(({ score }) => score > least)
+      .slice(0, MOST_CHANGES)
+      .map(({ possible, weighable }) => ({ possible, weighable: weighable() })),
+  ];
 }
-
-/** Base rates of the mistakes that can be made at the setups of these readings. */
-function ratesOf(table: StationTable, readings: readonly TakenReading[]) {
-  const rates = new Map<string, { readonly rate: number; readonly stays: boolean }>();
-  const seen = new Set<number>();
-  for (const { setup, opened } of readings) {
-    if (seen.has(setup) || opened.written === null) continue;
-    seen.add(setup);
-    for (const cause of causesOfReading(table, setup, opened.written))
-      if (cause.kind !== 'good') rates.set(tableKeyOf(cause), { rate: cause.rate, stays: stays(cause) });
-  }
-  return rates;
-}
-
-/** What a group can leave behind: weights, pins, line, the zero of a scale, two setups in each other's place. */
-const stays = ({ code, persists }: Cause): boolean =>
-  persists === 'station' || code.startsWith('scale.zero-') || code === 'setup.swapped';

@@ -21,6 +21,25 @@ export interface Weighed {
 
 /** Between careful readings and all of them weighed, this often. */
 const SWEEPS = 3;
+/** Shares smaller than this move nothing. */
+const NOTHING = 1e-6;
+
+/** Probability of a reading by itself: the apparatus anywhere that its file, or a fifth beside it, allows. */
+export function likelyAlone(
+  { explanations, unexplained }: Weighable,
+  at: { readonly shared: number; readonly middle: number } | undefined,
+): number {
+  const { shared = 0, middle = 0 } = at ?? {};
+  let [close, wide] = [unexplained, unexplained];
+  for (const each of explanations) {
+    close += each.rate * likelihoodOf(each, 0, shared, 1);
+    wide += each.rate * likelihoodOf(each, 0, shared + (ELSEWHERE * middle) ** 2, 1);
+  }
+  return (1 - RARELY) * close + RARELY * wide;
+}
+
+const ELSEWHERE = 0.2;
+const RARELY = 0.1;
 
 /** Probability of all readings in the order they came: each given those before it. */
 export function evidenceOf(
@@ -34,21 +53,27 @@ export function evidenceOf(
   for (const { setup, explanations, unexplained } of readings) {
     const shift = belief.mean[setup] ?? 0;
     const doubt = belief.spread[setup]?.[setup] ?? 0;
-    const weights = explanations.map((each) => each.rate * likelihoodOf(each, shift, doubt, noisier));
-    const total = weights.reduce((sum, each) => sum + each, unexplained);
+    const share: number[] = [];
+    let total = unexplained;
+    for (const each of explanations) {
+      const weight = each.rate * likelihoodOf(each, shift, doubt, noisier);
+      share.push(weight);
+      total += weight;
+    }
     evidence += Math.log(total);
-    const share = weights.map((each) => each / total);
-    shares.push(share);
     let [a, aSquared, b] = [0, 0, 0];
-    for (const [n, each] of explanations.entries()) {
-      const p = share[n] ?? 0;
-      if (!each.informs || p < 1e-6 || doubt === 0) continue;
+    for (let n = 0; n < explanations.length; n += 1) {
+      const p = (share[n] ?? 0) / total;
+      share[n] = p;
+      const each = explanations[n];
+      if (each === undefined || !each.informs || p < NOTHING || doubt === 0) continue;
       const S = each.gain ** 2 * doubt + noiseOf(each, noisier);
       const move = (each.gain * (each.value - (each.low + each.high) / 2 - each.gain * shift)) / S;
       a += p * move;
       aSquared += p * move ** 2;
       b += (p * each.gain ** 2) / S;
     }
+    shares.push(share);
     if (b > 0) takeIn(belief, setup, a, aSquared, b);
   }
   return { evidence, shares };
@@ -94,7 +119,7 @@ function toldBy({ explanations }: Weighable, share: readonly number[], noisier: 
   let [precision, sum] = [0, 0];
   for (const [n, each] of explanations.entries()) {
     const p = share[n] ?? 0;
-    if (!each.informs || p < 1e-6) continue;
+    if (!each.informs || p < NOTHING) continue;
     const noise = noiseOf(each, noisier);
     precision += (p * each.gain ** 2) / noise;
     sum += (p * each.gain * (each.value - (each.low + each.high) / 2)) / noise;

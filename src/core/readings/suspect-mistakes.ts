@@ -1,0 +1,65 @@
+import type { Cause } from './causes.ts';
+import { tableKeyOf } from './explanation.ts';
+import { causesOfReading, type StationTable, type TakenReading } from './station-table.ts';
+import type { Suspect } from './table-hypothesis.ts';
+
+/** More mistakes than this are not held to be everybody's. */
+const MOST_SUSPECTS = 3;
+
+/** Mistakes that the readings of at least two groups point to, the most often pointed to first. */
+export function suspectsOf(table: StationTable, readings: readonly TakenReading[]): readonly Suspect[] {
+  const found = new Map<string, Map<number, Set<string>>>();
+  for (const { points, setup, reading } of readings)
+    for (const key of points) {
+      const at = found.get(key) ?? new Map<number, Set<string>>();
+      at.set(setup, (at.get(setup) ?? new Set<string>()).add(reading.group));
+      found.set(key, at);
+    }
+  const several = [...found].filter(
+    ([, at]) => new Set([...at.values()].flatMap((each) => [...each])).size >= 2,
+  );
+  if (several.length === 0) return [];
+  const rates = ratesOf(table, readings);
+  const all = [...rates.values()].reduce((sum, { rate }) => sum + rate, 0);
+  return several
+    .map(([key, at]) => ({
+      key,
+      count: [...at.values()].reduce((sum, groups) => sum + groups.size, 0),
+      setups: [...at].flatMap(([setup, groups]) => (groups.size >= 2 ? [setup] : [])),
+      share: (rates.get(key)?.rate ?? 0) / all,
+      stays: rates.get(key)?.stays ?? false,
+    }))
+    .sort((a, b) => b.count - a.count || b.share - a.share || (a.key < b.key ? -1 : 1))
+    .slice(0, MOST_SUSPECTS);
+}
+
+interface Possible {
+  readonly key: string;
+  readonly rate: number;
+  readonly stays: boolean;
+}
+
+const known = new WeakMap<TakenReading, readonly Possible[]>();
+
+/** Base rates of the mistakes that can be made at the setups of these readings. */
+function ratesOf(table: StationTable, readings: readonly TakenReading[]): ReadonlyMap<string, Possible> {
+  const rates = new Map<string, Possible>();
+  const seen = new Set<number>();
+  for (const taken of readings) {
+    const { setup, opened } = taken;
+    if (seen.has(setup) || opened.written === null) continue;
+    seen.add(setup);
+    const possible =
+      known.get(taken) ??
+      causesOfReading(table, setup, opened.written).flatMap((cause) =>
+        cause.kind === 'good' ? [] : [{ key: tableKeyOf(cause), rate: cause.rate, stays: stays(cause) }],
+      );
+    known.set(taken, possible);
+    for (const each of possible) rates.set(each.key, each);
+  }
+  return rates;
+}
+
+/** What a group can leave behind: weights, pins, line, the zero of a scale, two setups in each other's place. */
+const stays = ({ code, persists }: Cause): boolean =>
+  persists === 'station' || code.startsWith('scale.zero-') || code === 'setup.swapped';
