@@ -3,6 +3,7 @@ import { setupNamed, setupsOf } from '../../core/review.ts';
 import { setupSheet } from '../../documents/prepare.ts';
 import { explainJson } from '../../documents/text/explain-json.ts';
 import { explainText } from '../../documents/text/explain-text.ts';
+import { mistakesText } from '../../documents/text/mistakes-text.ts';
 import { readArguments } from '../arguments.ts';
 import { type Command, EXIT } from '../command.ts';
 import { preparationFiles } from '../files.ts';
@@ -12,15 +13,21 @@ import { unknownSetup } from '../unknown-setup.ts';
 
 export const explain: Command = {
   name: 'explain',
-  usage: 'explain SETUP... [--in VISIT] [--json] [--language en|es]',
+  usage: 'explain SETUP... [--in VISIT] [--json | --mistakes] [--language en|es]',
   summary: 'show how a figure of the key comes about, line by line',
   options: [
-    '--in FILE  the visit file; for a kit and an activity name both after the setups',
-    '--json     the same lines as JSON',
+    '--in FILE   the visit file; for a kit and an activity name both after the setups',
+    '--json      the same lines as JSON',
+    '--mistakes  instead, what each usual mistake would leave on the instrument',
     LANGUAGE_OPTION,
   ],
   run: (args, terminal) => {
-    const options = readArguments(args, { in: 'text', json: 'switch', language: 'text' });
+    const options = readArguments(args, {
+      in: 'text',
+      json: 'switch',
+      mistakes: 'switch',
+      language: 'text',
+    });
     const { files, text, isOn } = options;
     const language = languageIn(options, 'language');
     const named = text('in');
@@ -35,6 +42,10 @@ export const explain: Command = {
       if (found === null) throw unknownSetup(prepared, mark);
       return found;
     });
+    if (isOn('mistakes')) {
+      terminal.print(wanted.map((found) => mistakesText(language, found)).join('\n'));
+      return hasErrors(prepared) ? EXIT.findings : EXIT.done;
+    }
     terminal.print(
       isOn('json')
         ? explainJson(wanted.map(({ prediction }) => prediction))

@@ -45,12 +45,12 @@ function unitSlips(setup: Setup, own: ReadingUnit): readonly PenSlip[] {
 }
 
 /**
- * The decimal point, or comma, lost or moved. Only where the marks ask for decimals; a length that is ten
- * times too much has been written in the next smaller unit.
+ * The decimal point, or comma, lost or moved, where the marks of a scale ask for decimals. A count of turns
+ * has none, and a length ten times too much is one in the next smaller unit.
  */
 function pointSlips(setup: Setup, own: ReadingUnit): readonly PenSlip[] {
   const step = stepIn(setup, own);
-  if (step === null || step >= 1 || setup.watched === 'travel') return [];
+  if (step === null || step >= 1 || setup.watched !== 'pull') return [];
   const slip = (code: 'ten-times' | 'a-tenth' | 'a-hundred-times', times: number): PenSlip => ({
     code: `reading.${code}`,
     rate: BASE_RATES[code],

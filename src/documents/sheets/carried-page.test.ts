@@ -157,7 +157,7 @@ test('a pointer that would rest on its stop is told as such, with the zero to se
   const row = (carried === undefined ? [] : rowsOf(carried)).find(([wrote]) => wrote?.startsWith('it stays'));
   expect(row).toEqual([
     'it stays at 0 or on its stop (L1)',
-    'The scale was turned upside down with its old zero',
+    'The scale was turned and kept its old zero',
     'zero the scale the way it hangs.',
   ]);
 });

@@ -6,7 +6,7 @@
 export const causes = {
   'cause.good': 'a good reading',
   'cause.unexplained': 'nothing on the list explains it',
-  'cause.scale.zero-from-hook-down': 'the scale was turned upside down with its old zero',
+  'cause.scale.zero-from-hook-down': 'the scale was turned and kept its old zero',
   'cause.scale.zero-set-in-place': 'the scale was zeroed where it hangs; the card wants it zeroed hook down',
   'cause.scale.carried': 'the hand carried the scale instead of letting it hang',
   'cause.way.lowering-for-raising': 'read while the load came back down',
@@ -51,7 +51,7 @@ export const causes = {
   'try.reading.marks-of-half': 'Count the marks between two numbers: what is one worth? Then read once more.',
   'see.unexplained': 'No mistake on the list leads to this number. Look on while the group reads once more.',
   'see.scale.zero-from-hook-down':
-    'The scale was probably turned over after its zero was set. Let it hang as it pulls, free: it does not stand at 0.',
+    'The scale was probably turned after its zero was set. Let it hang free the way it pulls: it does not stand at 0.',
   'see.scale.zero-set-in-place':
     'The scale was probably set to 0 as it hangs. Turn its hook down: it does not stand at 0.',
   'see.scale.carried': 'A hand probably held up the scale. Look whether it hangs by its hook alone.',

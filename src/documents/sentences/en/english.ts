@@ -1,6 +1,7 @@
 import { sentencesEn } from '../../../core/machines/list.ts';
 import { mergedSentences } from '../merged-sentences.ts';
 import { arrivals } from './arrivals.ts';
+import { bench } from './bench.ts';
 import { causes } from './causes.ts';
 import { cautions } from './cautions.ts';
 import { classFindings } from './class-findings.ts';
@@ -11,6 +12,7 @@ import { findings } from './findings.ts';
 import { guide } from './guide.ts';
 import { headings } from './headings.ts';
 import { kinds } from './kinds.ts';
+import { mistakes } from './mistakes.ts';
 import { outcomes } from './outcomes.ts';
 import { readingLevels } from './reading-levels.ts';
 import { readingsIn } from './readings-in.ts';
@@ -32,6 +34,7 @@ export const english = {
   sentences: mergedSentences(
     'English',
     arrivals,
+    bench,
     causes,
     cautions,
     classFindings,
@@ -42,6 +45,7 @@ export const english = {
     findings,
     headings,
     kinds,
+    mistakes,
     outcomes,
     readingLevels,
     readingsIn,

@@ -6,7 +6,7 @@
 export const causes = {
   'cause.good': 'una buena lectura',
   'cause.unexplained': 'nada de la lista lo explica',
-  'cause.scale.zero-from-hook-down': 'el dinamómetro se invirtió con su cero de antes',
+  'cause.scale.zero-from-hook-down': 'el dinamómetro se giró y conservó su cero de antes',
   'cause.scale.zero-set-in-place':
     'el dinamómetro se puso a cero tal como cuelga; la tarjeta pide el cero con el gancho abajo',
   'cause.scale.carried': 'la mano sostuvo el dinamómetro en vez de dejarlo colgar',
@@ -52,7 +52,7 @@ export const causes = {
   'try.reading.marks-of-half': 'Cuenta las marcas entre dos números: ¿cuánto vale una? Luego lee otra vez.',
   'see.unexplained': 'Ningún error de la lista lleva a este número. Mira mientras el grupo lee otra vez.',
   'see.scale.zero-from-hook-down':
-    'Lo probable: el dinamómetro se invirtió después de ponerlo a cero. Déjalo colgar libre como tira: no marca 0.',
+    'Lo probable: el dinamómetro se giró después de ponerlo a cero. Déjalo colgar libre como tira: no marca 0.',
   'see.scale.zero-set-in-place':
     'Lo probable: el dinamómetro se puso a 0 tal como cuelga. Ponlo con el gancho abajo: no marca 0.',
   'see.scale.carried': 'Lo probable: una mano sostenía el dinamómetro. Mira si cuelga solo de su gancho.',
