@@ -19,8 +19,7 @@ export const causeName = (language: Language, { code }: SaidCause): string =>
 /**
  * The one thing that the group is asked to do. It says what to look at, never what was done wrong.
  *
- * @example causeToTry('en', { code: 'lever.fulcrum-hole-left' })
- * // => "Look at the pin's hole against the card, then read once more."
+ * @example causeToTry('en', { code: 'incline.left-empty' }) // => 'Put the load on, then read once more.'
  */
 export const causeToTry = (language: Language, { code }: SaidCause): string =>
   sentence(language, keyOf(language, 'try', code));
