@@ -98,7 +98,10 @@ describe('handspike review', () => {
     ['2.2', 'good'],
     ['2,2 N', 'good'],
     ['225', 'look again'],
-    ['about 4', 'good'],
+    ['about 4', 'look again'],
+    ['ca. 2,2', 'good'],
+    ['O2.2', 'good'],
+    ['4 or so, it slipped', 'unreadable'],
     ['', 'no reading'],
     ['-1', 'look again'],
   ])('judges a reading typed at the table: "%s" is %s', (written, verdict) => {
@@ -111,11 +114,53 @@ describe('handspike review', () => {
     expect(out).toContain(`L1, written "${written}": ${verdict}`);
   });
 
-  it('judges a typed reading as it judges the same row of the file', () => {
-    for (const { setup, written, verdict, causes } of figures().readings) {
-      const [typed] = figures('--setup', setup, '--reading', written).readings;
-      expect([setup, written, typed?.verdict, typed?.causes]).toEqual([setup, written, verdict, causes]);
+  it('judges a typed reading as it judges a file with nothing else in it', () => {
+    for (const [setup, written] of [
+      ['L1', '2.2'],
+      ['T2', '28'],
+      ['S1', '0,4 N'],
+    ]) {
+      writeFileSync(join(boathouse, 'one.csv'), `group;setup;reading\n;${setup};${written}\n`);
+      const [alone] = figures('one.csv').readings;
+      const [typed] = figures('--setup', `${setup}`, '--reading', `${written}`).readings;
+      expect([typed?.verdict, typed?.causes]).toEqual([alone?.verdict, alone?.causes]);
     }
+  });
+
+  it('prints a table for a spreadsheet, with every cell as it was written and numbers with a point', () => {
+    writeFileSync(join(boathouse, 'semi.csv'), 'grupo;montaje;lectura\n=1+1;L1;"2,2 N"\nB;L1;225\n');
+    const rows = at('review', 'semi.csv', '--csv').out.trimEnd().split('\r\n');
+    expect(rows.map((row) => row.split(',').slice(0, 2))).toEqual([
+      ['group', 'setup'],
+      ["'=1+1", 'L1'],
+      ['B', 'L1'],
+    ]);
+    expect(rows[1]).toContain('"2,2 N",,2,1,number,2.2,newtons,2,2.4,newtons,good');
+    expect(rows[2]).toContain('look again,,the number counts grams,');
+    expect(at('review', 'semi.csv', '--csv', '--language', 'es').out).toContain('el número');
+    const both = at('review', 'semi.csv', '--csv', '--json');
+    expect([both.code, both.out]).toEqual([2, '']);
+    expect(both.err).toContain('--json and --csv are two outlets: name one of them');
+  });
+
+  test.each([
+    ['UTF-16, as "Unicode text" is saved', (text: string) => Buffer.from(`\uFEFF${text}`, 'utf16le')],
+    ['Windows-1252, as an older "CSV" is saved', (text: string) => Buffer.from(text, 'latin1')],
+  ])('reads a file in %s', (_, encoded) => {
+    const rows = 'Gruppe\tAufbau\tMesswert\tNotiz\nMöwe\tL1\t2,2\tschön\n';
+    writeFileSync(join(boathouse, 'saved.txt'), encoded(rows));
+    expect(figures('saved.txt').readings).toEqual([
+      expect.objectContaining({ group: 'Möwe', written: '2,2', note: 'schön', verdict: 'good' }),
+    ]);
+  });
+
+  it('tells how a file was read that is not a plain table', () => {
+    writeFileSync(join(boathouse, 'wide.csv'), 'group;L1;L2\nA;2,2;4,4\n;2,1;2.2/2.3\n');
+    const { out, code } = at('review', 'wide.csv');
+    expect(code).toBe(0);
+    expect(out).toContain('It has one column a setup, 2 of them');
+    expect(out).toContain('line 3: no group is named here, and group A above.');
+    expect(out).toContain('2 readings: the middle one, 2.25, is judged');
   });
 
   it('says what is missing where neither the line nor the visit names readings', () => {
