@@ -11,6 +11,7 @@ import { print } from './commands/print.ts';
 import { readingLevel } from './commands/reading-level.ts';
 import { review } from './commands/review.ts';
 import { schema } from './commands/schema.ts';
+import { trials } from './commands/trials.ts';
 import { version } from './version.ts';
 
 const commands: readonly Command[] = [
@@ -20,6 +21,7 @@ const commands: readonly Command[] = [
   pages,
   print,
   review,
+  trials,
   readingLevel,
   newFile,
   fields,

@@ -19,6 +19,7 @@ import { reckonings } from './reckonings.ts';
 import { reviews } from './reviews.ts';
 import { sheetsKit } from './sheets-kit.ts';
 import { sheetsVisit } from './sheets-visit.ts';
+import { trials } from './trials.ts';
 import { unknownFields } from './unknown-fields.ts';
 import { unknowns } from './unknowns.ts';
 import { ways } from './ways.ts';
@@ -51,6 +52,7 @@ export const english = {
     reviews,
     sheetsKit,
     sheetsVisit,
+    trials,
     unknownFields,
     unknowns,
     ways,
