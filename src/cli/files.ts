@@ -1,4 +1,4 @@
-import { mkdirSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
+import { appendFileSync, existsSync, mkdirSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { basename, dirname, isAbsolute, join, resolve } from 'node:path';
 import type { SourceText } from '../core/files/source-text.ts';
 import type { PreparationFiles } from '../core/prepare.ts';
@@ -68,19 +68,47 @@ export function preparationFiles(folder: string, names: readonly string[]): Prep
     byKind.set(kind, file);
   }
   const visit = byKind.get('visit') ?? null;
+  const kit = byKind.get('kit') ?? named(folder, visit, 'kit');
+  const book = bookOf(kit);
   return {
-    kit: byKind.get('kit') ?? named(folder, visit, 'kit'),
+    kit,
     activity: byKind.get('activity') ?? named(folder, visit, 'activity'),
     visit,
+    ...(book === null ? {} : { bench: { name: book, text: textIfThere(folder, book) } }),
   };
+}
+
+/** The bench book that a kit names, beside the kit file; `null` where it names none. */
+export function bookOf(kit: SourceText): string | null {
+  const name = writtenUnder(kit, 'bench book');
+  return name === undefined || name === '' ? null : beside(kit.name, name);
+}
+
+/** What stands under a key of the file's own, read before the file is. */
+function writtenUnder(file: SourceText, key: string): string | undefined {
+  const found = new RegExp(`^${key}\\s*:\\s*(.+?)\\s*$`, 'm').exec(file.text)?.[1];
+  return found?.replace(/\s+#.*$/, '').replace(/^(["'])(.*)\1$/, '$2');
+}
+
+/** A book that nobody has begun is an empty one. */
+function textIfThere(folder: string, name: string): string {
+  return existsSync(resolve(folder, name)) ? readText(folder, name).text : '';
+}
+
+/** Puts a line behind a file that is only ever added to; begins it where it isn't there. */
+export function appendText(folder: string, name: string, text: string): void {
+  try {
+    appendFileSync(resolve(folder, name), text);
+  } catch (fault) {
+    throw new FileFault(`can't write ${name}: ${reason(fault)}`);
+  }
 }
 
 /** The file that a visit names, beside the visit file. */
 function named(folder: string, visit: SourceText | null, kind: 'kit' | 'activity'): SourceText {
   if (visit === null)
     throw new UsageFault(`no ${kind} file: name a visit file, or a kit and an activity file together`);
-  const found = new RegExp(`^${kind}\\s*:\\s*(.+?)\\s*$`, 'm').exec(visit.text)?.[1];
-  const name = found?.replace(/\s+#.*$/, '').replace(/^(["'])(.*)\1$/, '$2');
+  const name = writtenUnder(visit, kind);
   if (name === undefined || name === '')
     throw new UsageFault(`${visit.name} does not say which ${kind} it is with: add a line "${kind}: FILE"`);
   return readText(folder, beside(visit.name, name));

@@ -1,11 +1,14 @@
 import { nearestName } from '../core/diagnostics/nearest-name.ts';
 import { type Command, EXIT, FileFault, type Terminal, UsageFault } from './command.ts';
+import { arrival } from './commands/arrival.ts';
+import { bench } from './commands/bench.ts';
 import { check } from './commands/check.ts';
 import { demo } from './commands/demo.ts';
 import { explain } from './commands/explain.ts';
 import { fields } from './commands/fields.ts';
 import { key } from './commands/key.ts';
 import { newFile } from './commands/new.ts';
+import { next } from './commands/next.ts';
 import { pages } from './commands/pages.ts';
 import { print } from './commands/print.ts';
 import { readingLevel } from './commands/reading-level.ts';
@@ -22,6 +25,9 @@ const commands: readonly Command[] = [
   print,
   review,
   trials,
+  bench,
+  next,
+  arrival,
   readingLevel,
   newFile,
   fields,

@@ -221,9 +221,7 @@ export type BenchEntry = Partial<Readonly<Record<BenchColumn, string>>>;
  * The text to put behind a bench book so that it has one line more; a book that has not been begun gets its
  * heading first. What stands in the book already is never touched.
  *
- * @example
- * addedLine('date,kit,what,reading\n', { date: '2026-04-30', kit: 'BB-03', what: 'L1', reading: '2.2 N' })
- * // => '2026-04-30,BB-03,L1,2.2 N\n'
+ * @example addedLine('date,kit,what\n', { date: '2026-04-30', kit: 'BB-03', what: 'L1' }) // => '2026-04-30,BB-03,L1\n'
  */
 export function addedLine(before: string, entry: BenchEntry): string {
   const text = before.replace(/^\uFEFF/, '');

@@ -39,6 +39,11 @@ interface Taken extends Figure {
 export function readBench(file: SourceText, kit: Kit, at: BenchKit): ReadBench {
   const { source, lines, diagnostics: found } = readBenchBook(file, kit.serial);
   const diagnostics = [...found];
+  // A name that was misspelt looks just like a book that nobody has begun.
+  if (file.text.trim() === '') {
+    const place = { file: kit.file, path: ['bench book'], on: 'value' } as const;
+    diagnostics.push(fileFinding('bench-not-begun', place, { book: kit.benchBook ?? file.name }, 'note'));
+  }
   const say: Say = (line, column, code, facts = {}, severity = 'error') => {
     const place = { file: file.name, path: [...line.path, column], on: 'value' } as const;
     diagnostics.push(fileFinding(code, place, facts, severity));

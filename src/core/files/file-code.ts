@@ -77,6 +77,7 @@ export const fileCodes = [
   'arrival-no-figure',
   'arrival-second',
   'arrival-look-again',
+  'bench-not-begun',
   'bench-no-columns',
   'bench-row',
   'bench-other-kit',

@@ -26,6 +26,7 @@ export function explainText(language: Language, setup: SetupSheet): string {
       machine: machineName(language, prediction.machine),
       way: say(`way.${prediction.way}`),
     }),
+    ...(prediction.benchSince === undefined ? [] : [say('bench.since', { since: prediction.benchSince })]),
     '',
     say('explain.working'),
     ...(working.length === 0

@@ -1,5 +1,11 @@
 /** English messages about the bench book of a kit. */
 export const benchDiagnostics = {
+  'bench-not-begun': {
+    what: 'a bench book that nobody has begun',
+    here: 'there is no line in "{book}" yet',
+    why: 'without bench readings the key follows the kit file alone',
+    help: 'nothing, or add the first reading with "handspike bench --setup ... --reading ..."; is the name of the file right?',
+  },
   'bench-no-columns': {
     what: 'this is no bench book',
     here: 'no column for: {lacking}',

@@ -1,5 +1,11 @@
 /** Spanish messages about the bench book of a kit. */
 export const benchDiagnostics = {
+  'bench-not-begun': {
+    what: 'un libro de banco que nadie ha empezado',
+    here: 'en "{book}" no hay todavía ninguna línea',
+    why: 'sin lecturas de banco la clave sigue solo el archivo del kit',
+    help: 'nada, o añade la primera lectura con "handspike bench --setup ... --reading ..."; ¿está bien el nombre del archivo?',
+  },
   'bench-no-columns': {
     what: 'esto no es un libro de banco',
     here: 'falta una columna para: {lacking}',

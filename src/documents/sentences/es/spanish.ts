@@ -1,6 +1,7 @@
 import { sentencesEs } from '../../../core/machines/list.ts';
 import { mergedSentences } from '../merged-sentences.ts';
 import { arrivals } from './arrivals.ts';
+import { bench } from './bench.ts';
 import { causes } from './causes.ts';
 import { cautions } from './cautions.ts';
 import { classFindings } from './class-findings.ts';
@@ -34,6 +35,7 @@ export const spanish = {
   sentences: mergedSentences(
     'Spanish',
     arrivals,
+    bench,
     causes,
     cautions,
     classFindings,
