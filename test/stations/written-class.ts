@@ -1,4 +1,4 @@
-import { causesOf } from '../../src/core/readings/causes.ts';
+import { causeKey, causesOf } from '../../src/core/readings/causes.ts';
 import { figureOf } from '../../src/core/readings/figure.ts';
 import { ownUnit } from '../../src/core/readings/judgement.ts';
 import type { WrittenReading } from '../../src/core/readings/written-reading.ts';
@@ -17,7 +17,7 @@ export interface WrittenClass {
   readonly truth: readonly string[];
 }
 
-/** Which mistake a group makes at a setup; `null` is none. */
+/** Which mistake a group makes at a setup, as the beginning of its key; `null` is none. */
 export type Plan = (group: number, at: Predicted, chance: () => number) => string | null;
 
 export function writtenClass(
@@ -43,7 +43,9 @@ export function writtenClass(
         if (good === null || prediction.read === null || marks === null) continue;
         const code = plan(group, at, chance);
         const own = ownUnit(setup);
-        const cause = causesOf(setup, own, prediction).find((each) => each.code === (code ?? 'good'));
+        const cause = causesOf(setup, own, prediction).find((each) =>
+          causeKey(each).startsWith(code ?? 'good'),
+        );
         if (cause === undefined || cause.figure === null) continue;
         let off = 0;
         for (const { unknown, slope } of prediction.read.parts) {

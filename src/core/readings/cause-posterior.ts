@@ -3,6 +3,7 @@ import type { Explanation } from './explanation.ts';
 import { type Shown, withHabits } from './group-habit.ts';
 import type { LikelyCause } from './judgement.ts';
 import type { TableWeights } from './table-weights.ts';
+import { rateOf } from './weighing.ts';
 
 /** What probably happened at one reading, all hypotheses about its table together. */
 export interface CausePosterior {
@@ -42,7 +43,10 @@ export function causePosterior(weights: TableWeights, n: number, others: readonl
     const likelihoods = weighed.likelihoods[n] ?? [];
     if (reading === undefined) continue;
     const rates = withHabits(reading.explanations, others);
-    const parts = rates.map((rate, e) => rate * (likelihoods[e] ?? 0));
+    const led = weighed.led[n] ?? 1;
+    const parts = reading.explanations.map(
+      (each, e) => rateOf({ ...each, rate: rates[e] ?? 0 }, led) * (likelihoods[e] ?? 0),
+    );
     const total = parts.reduce((sum, each) => sum + each, reading.unexplained);
     unexplained += (probability * reading.unexplained) / total;
     const shift = weighed.belief.mean[reading.setup] ?? 0;

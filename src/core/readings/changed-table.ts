@@ -4,10 +4,11 @@ import type { Figure } from './figure.ts';
 import { causesOfReading, plausible, type StationTable, type TakenReading } from './station-table.ts';
 import type { TableChange } from './table-hypothesis.ts';
 
-/** Of ten groups at a card that leads to a mistake, eight make it. Common practice, no source. */
-const LED = 0.8;
-/** Share of groups that put a changed station right without a word. Common practice, no source. */
-const PUT_RIGHT = 0.05;
+/**
+ * Share of groups that go where the table leads them: by a card eight of ten; a changed station is put right
+ * without a word by one of ten. Common practice, no source.
+ */
+export const LED: Readonly<Record<TableChange['kind'], number>> = { card: 0.8, station: 0.9 };
 
 /** Kept with each reading: every further reading of the table asks for the same again. */
 const known = new WeakMap<TakenReading, Map<string, readonly Explanation[]>>();
@@ -35,10 +36,13 @@ function ledByTheCard(table: StationTable, taken: TakenReading, key: string): re
   // The setup may have no such mistake: the card then leads nobody here.
   if (!causesOfReading(table, taken.setup, written).some((cause) => tableKeyOf(cause) === key))
     return taken.explanations;
-  return taken.explanations.map((each) => ({
-    ...each,
-    rate: each.tableKey === key ? LED : each.rate * (1 - LED),
-  }));
+  // Who is led reads as well as anybody else; who is not may still slip.
+  const well = taken.explanations.find(({ kind }) => kind === 'good')?.rate ?? 1;
+  return taken.explanations.map((each) =>
+    each.tableKey === key
+      ? { ...each, rate: well, led: true, informs: each.fixed === null }
+      : { ...each, led: false },
+  );
 }
 
 function onChangedStation(table: StationTable, taken: TakenReading, key: string): readonly Explanation[] {
@@ -53,16 +57,16 @@ function onChangedStation(table: StationTable, taken: TakenReading, key: string)
     if (tableKeyOf(cause) === key) return [];
     if (cause.kind === 'good') {
       const read = explanationOf({ ...change, rate: good.rate }, written, at.at.setup, at);
-      const right = explanationOf({ ...good, rate: PUT_RIGHT }, written, at.at.setup, at);
+      const right = explanationOf(good, written, at.at.setup, at);
       return [
-        { ...read, informs: read.fixed === null, ofStation: true },
-        { ...right, informs: false },
+        { ...read, informs: read.fixed === null, ofStation: true, led: true },
+        { ...right, led: false },
       ];
     }
     const figure = onTop(cause, good.figure, change.figure);
     if (figure === undefined) return [];
     const there = explanationOf({ ...cause, figure }, written, at.at.setup, at);
-    return [{ ...there, informs: there.informs && there.fixed === null }];
+    return [{ ...there, informs: there.informs && there.fixed === null, led: true }];
   });
   return plausible(found, at);
 }

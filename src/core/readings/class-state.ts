@@ -1,4 +1,4 @@
-import { type CausePosterior, causePosterior } from './cause-posterior.ts';
+import { type CausePosterior, causePosterior, type PosteriorCause } from './cause-posterior.ts';
 import { atRate, type Counted, classRate } from './class-rate.ts';
 import { type GroupHabit, habitsOf } from './group-habit.ts';
 import type { Judgement } from './judgement.ts';
@@ -127,15 +127,23 @@ function placeOf(state: ClassState, mark: string) {
 }
 
 /** All readings of the class, judged with everything that is known by now, in the order they came. */
-export function judgements(state: ClassState): readonly Judgement[] {
+export const judgements = (state: ClassState): readonly Judgement[] =>
+  judgedIn(state).map(({ judgement }) => judgement);
+
+interface Judged {
+  readonly judgement: Judgement;
+  readonly causes: readonly PosteriorCause[];
+}
+
+function judgedIn(state: ClassState): readonly Judged[] {
   const times = classRate(countedIn(state));
   const made = state.tables.map(({ table, weights, inGroup }) => {
     let n = 0;
-    return weights.readings.map((reading) => {
-      if (reading !== weights.numbers[n]) return judgementOf(table, weights, reading, []);
-      const causes = atRate(inGroup[n]?.causes ?? [], times);
-      n += 1;
-      return judgementOf(table, weights, reading, causes);
+    return weights.readings.map((reading): Judged => {
+      const isWeighed = reading === weights.numbers[n];
+      const causes = isWeighed ? atRate(inGroup[n]?.causes ?? [], times) : [];
+      if (isWeighed) n += 1;
+      return { judgement: judgementOf(table, weights, reading, causes), causes };
     });
   });
   return state.order.flatMap(({ table, place }) => made[table]?.[place] ?? []);
@@ -154,4 +162,15 @@ export const tableFindings = (state: ClassState): readonly TableFinding[] =>
   state.tables.flatMap(({ finding }) => (finding === null ? [] : [finding]));
 
 /** Mistakes that groups make again and again. */
-export const groupHabits = (state: ClassState): readonly GroupHabit[] => habitsOf(judgements(state));
+export const groupHabits = (state: ClassState): readonly GroupHabit[] =>
+  habitsOf(
+    judgedIn(state).flatMap(({ judgement, causes }) => {
+      const [cause] = causes;
+      const isOwn =
+        judgement.verdict === 'look again' &&
+        cause !== undefined &&
+        cause.kind !== 'unexplained' &&
+        cause.ofChance > 0.5 * cause.probability;
+      return isOwn ? [{ reading: judgement.reading, cause }] : [];
+    }),
+  );

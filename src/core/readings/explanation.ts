@@ -36,6 +36,8 @@ export interface Explanation {
   readonly informs: boolean;
   /** The figure is that of a station that has changed, and the group read it well. */
   readonly ofStation: boolean;
+  /** Whether the group was led there by what changed at the table; `null` where nothing did. */
+  readonly led: boolean | null;
 }
 
 /** What a setup's good figure is made of: shared with the table's other readings, and a reading's own. */
@@ -62,7 +64,7 @@ export function likelihoodOf(of: Explanation, shift: number, doubt: number, nois
 export function explanationOf(cause: Cause, written: Written, setup: Setup, good: FigureSpread): Explanation {
   const { code, facts, kind, rate, figure, persists } = cause;
   const names = { code, facts, key: causeKey(cause), tableKey: tableKeyOf(cause) };
-  const none = { ...names, kind, rate, persists, ofStation: false, informs: false };
+  const none = { ...names, kind, rate, persists, ofStation: false, led: null, informs: false };
   const nothing = { value: 0, low: 0, high: 0, gain: 0, noise: 0, measure: 0 };
   if (written === 'at the stop') return { ...none, ...nothing, fixed: figure === null ? 1 : 0 };
   const unit = cause.unit ?? written.unit;

@@ -1,6 +1,7 @@
 import type { Facts } from '../diagnostics/diagnostic.ts';
 import type { Explanation } from './explanation.ts';
-import type { Judgement, LikelyCause } from './judgement.ts';
+import type { LikelyCause } from './likely-cause.ts';
+import type { WrittenReading } from './written-reading.ts';
 
 /** A mistake that a group makes again and again: who wrote grams once does so again. */
 export interface GroupHabit {
@@ -51,7 +52,7 @@ export function withHabits(
 ): readonly number[] {
   if (others.length === 0) return explanations.map(({ rate }) => rate);
   const rates = explanations.map((each) =>
-    isHabit(each) && !each.ofStation ? habitRate(each.rate, each.tableKey, others) : each.rate,
+    isHabit(each) && each.led !== true ? habitRate(each.rate, each.tableKey, others) : each.rate,
   );
   const before = explanations.reduce((sum, { rate }) => sum + rate, 0);
   const after = rates.reduce((sum, rate) => sum + rate, 0);
@@ -69,21 +70,24 @@ const isRaised = (of: Explanation | undefined, rate: number): boolean => of !== 
 /** A habit is told from the second reading on. */
 const TWICE = 2;
 
-/** Mistakes that were probably made at least twice by one group, and not at a changed station. */
-export function habitsOf(judgements: readonly Judgement[]): readonly GroupHabit[] {
+/** The likeliest cause of a reading that is looked at again, where neither station nor card explains it. */
+export interface OwnMistake {
+  readonly reading: WrittenReading;
+  readonly cause: LikelyCause;
+}
+
+/** Mistakes that were probably made at least twice by one group. */
+export function habitsOf(mistakes: readonly OwnMistake[]): readonly GroupHabit[] {
   const found = new Map<string, GroupHabit>();
-  for (const { reading, causes, verdict } of judgements) {
-    const [first] = causes;
-    if (verdict !== 'look again' || first === undefined || reading.group === '') continue;
-    if (first.kind === 'unexplained' || first.kind === 'good' || first.ofStation > 0.5 * first.probability)
-      continue;
-    const name = `${reading.group}\n${first.code}`;
+  for (const { reading, cause } of mistakes) {
+    if (reading.group === '') continue;
+    const name = `${reading.group}\n${cause.code}`;
     const before = found.get(name);
     found.set(name, {
       group: reading.group,
-      code: first.code,
-      ...(first.facts === undefined ? {} : { facts: first.facts }),
-      kind: first.kind,
+      code: cause.code,
+      ...(cause.facts === undefined ? {} : { facts: cause.facts }),
+      kind: cause.kind,
       readings: [...(before?.readings ?? []), { setup: reading.setup, line: reading.line }],
     });
   }

@@ -78,7 +78,7 @@ function sameMistake(
   const scope = best.hypothesis.change?.setup ?? null;
   const hit = weights.numbers.flatMap(({ setup, reading, possible }, n) =>
     possible.has(key) && (scope === null || scope === setup)
-      ? [{ setup, group: reading.group, fits: fitsOf(alone[n], key) }]
+      ? [{ setup, group: reading.group, fits: alone[n]?.byTable.get(key) ?? 0 }]
       : [],
   );
   const example = exampleOf(live, key);
@@ -96,7 +96,8 @@ function sameMistake(
         expected: at.middle,
         found: middle + there.gain * shift,
         u: Math.abs(there.gain) * Math.sqrt(Math.max(doubt, 0)),
-        apart: Math.abs(middle - at.middle),
+        // A setup where one reading shows the difference best.
+        apart: Math.abs(middle - at.middle) / Math.sqrt(at.own + there.noise),
       },
     ];
   });
@@ -108,8 +109,7 @@ function sameMistake(
     code: example.code,
     ...(example.facts === undefined ? {} : { facts: example.facts }),
     behind,
-    groups: new Set(hit.filter(({ fits }) => fits).map(({ group }) => group)).size,
-    of: new Set(hit.map(({ group }) => group)).size,
+    ...counted(hit),
     figures: figures.map(({ setup, expected, found, u }) => ({ setup, expected, found, u })),
     test:
       behind.length < 2 || widest === undefined
@@ -129,7 +129,15 @@ function testFor(code: string): FindingTest['kind'] {
   return code === 'setup.swapped' ? 'look-at-signs' : 'set-up-again';
 }
 
-const fitsOf = (of: CausePosterior | undefined, key: string): boolean => (of?.byTable.get(key) ?? 0) > 0.5;
+/** A group fits where most of its readings do. */
+function counted(hit: readonly { readonly group: string; readonly fits: number }[]) {
+  const byGroup = new Map<string, number[]>();
+  for (const { group, fits } of hit) byGroup.set(group, [...(byGroup.get(group) ?? []), fits]);
+  const fitting = [...byGroup.values()].filter(
+    (all) => all.reduce((sum, each) => sum + each, 0) > BELIEVED * all.length,
+  );
+  return { groups: fitting.length, of: byGroup.size };
+}
 
 function exampleOf(live: readonly LiveHypothesis[], key: string, setup?: number): Explanation | null {
   for (const { readings } of live)
@@ -140,7 +148,7 @@ function exampleOf(live: readonly LiveHypothesis[], key: string, setup?: number)
 }
 
 /** Less than this is not worth naming beside the other. */
-const WORTH_NAMING = 0.05;
+const WORTH_NAMING = 0.02;
 
 function behindOf(live: readonly LiveHypothesis[], groups: readonly string[]): readonly Behind[] {
   const total = sumOf(live);

@@ -92,12 +92,17 @@ function changesOf({ key, share, setups, stays }: Suspect, groups: number) {
       prior: TABLE_RATES.card * share * wide,
     };
     if (!stays) return [card];
+    // Half of them stood so from the first group on.
     const froms = Array.from({ length: Math.max(groups - 1, 1) }, (_, from) => from);
     return [
       card,
       ...froms.map((from) => ({
         change: { kind: 'station' as const, key, setup, from },
-        prior: (TABLE_RATES.station * share * wide) / froms.length,
+        prior:
+          TABLE_RATES.station *
+          share *
+          wide *
+          (froms.length === 1 ? 1 : from === 0 ? 0.5 : 0.5 / (froms.length - 1)),
       })),
     ];
   });

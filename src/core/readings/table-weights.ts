@@ -1,4 +1,4 @@
-import { explanationsUnder } from './changed-table.ts';
+import { explanationsUnder, LED } from './changed-table.ts';
 import type { StationTable, TakenReading } from './station-table.ts';
 import { suspectsOf } from './suspect-mistakes.ts';
 import {
@@ -80,7 +80,13 @@ function screened(
   groups: readonly string[],
 ): readonly Screened[] {
   const plain = numbers.map(
-    ({ setup, unexplained, explanations }): Weighable => ({ setup, unexplained, explanations }),
+    ({ setup, unexplained, explanations, reading }): Weighable => ({
+      setup,
+      unexplained,
+      explanations,
+      group: reading.group,
+      led: null,
+    }),
   );
   const [none, ...changes] = possibleChanges(suspectsOf(table, numbers), groups.length);
   const whole: readonly Screened[] = none === undefined ? [] : [{ possible: none, weighable: plain }];
@@ -99,7 +105,10 @@ function screened(
       under.get(name) ??
       numbers.map((taken) => {
         const explanations = explanationsUnder(table, taken, change.kind, change.key);
-        const reading = { setup: taken.setup, unexplained: taken.unexplained, explanations };
+        const { setup, unexplained } = taken;
+        // A setup that knows no such mistake leads nobody.
+        const led = explanations === taken.explanations ? null : LED[change.kind];
+        const reading = { setup, unexplained, explanations, group: taken.reading.group, led };
         return { reading, rough: rough(reading) };
       });
     under.set(name, made);

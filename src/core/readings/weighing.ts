@@ -8,6 +8,9 @@ export interface Weighable {
   readonly explanations: readonly Explanation[];
   /** Rate x density of a number that nothing explains. */
   readonly unexplained: number;
+  readonly group: string;
+  /** Share of groups that a change of the table leads astray; `null` where nothing changed. */
+  readonly led: number | null;
 }
 
 /** How a hypothesis explains the readings of a table. */
@@ -17,6 +20,8 @@ export interface Weighed {
   readonly belief: Belief;
   /** Likelihood of each explanation of each reading, given all other readings. */
   readonly likelihoods: readonly (readonly number[])[];
+  /** How probable it is that the reading's group was led, by the group's other readings. */
+  readonly led: readonly number[];
 }
 
 /** Between careful readings and all of them weighed, this often. */
@@ -26,17 +31,30 @@ const NOTHING = 1e-6;
 
 /** Probability of a reading by itself: the apparatus anywhere that its file, or a fifth beside it, allows. */
 export function likelyAlone(
-  { explanations, unexplained }: Weighable,
+  { explanations, unexplained, led }: Weighable,
   at: { readonly shared: number; readonly middle: number } | undefined,
 ): number {
   const { shared = 0, middle = 0 } = at ?? {};
   let [close, wide] = [unexplained, unexplained];
   for (const each of explanations) {
-    close += each.rate * likelihoodOf(each, 0, shared, 1);
-    wide += each.rate * likelihoodOf(each, 0, shared + (ELSEWHERE * middle) ** 2, 1);
+    const rate = rateOf(each, led ?? 1);
+    close += rate * likelihoodOf(each, 0, shared, 1);
+    wide += rate * likelihoodOf(each, 0, shared + (ELSEWHERE * middle) ** 2, 1);
   }
   return (1 - RARELY) * close + RARELY * wide;
 }
+
+/**
+ * A group that was led once is led again: what its share is worth in readings of its own, so that the group
+ * is one thing and not as many as it has readings.
+ */
+const WORTH = 0.3;
+
+const ledAfter = (led: number, seen: number, count: number): number => (led * WORTH + seen) / (WORTH + count);
+
+/** What a rate becomes where the group was led with probability `led`. */
+export const rateOf = ({ rate, led: isLed }: Explanation, led: number): number =>
+  isLed === null ? rate : rate * (isLed ? led : 1 - led);
 
 const ELSEWHERE = 0.2;
 const RARELY = 0.1;
@@ -49,14 +67,17 @@ export function evidenceOf(
 ): { readonly evidence: number; readonly shares: readonly (readonly number[])[] } {
   const belief = beliefOf(prior);
   const shares: (readonly number[])[] = [];
+  const turns = new Map<string, { led: number; count: number }>();
   let evidence = 0;
-  for (const { setup, explanations, unexplained } of readings) {
+  for (const { setup, explanations, unexplained, group, led } of readings) {
+    const turn = led === null ? null : (turns.get(group) ?? { led: 0, count: 0 });
+    const isLed = turn === null || led === null ? 1 : ledAfter(led, turn.led, turn.count);
     const shift = belief.mean[setup] ?? 0;
     const doubt = belief.spread[setup]?.[setup] ?? 0;
     const share: number[] = [];
     let total = unexplained;
     for (const each of explanations) {
-      const weight = each.rate * likelihoodOf(each, shift, doubt, noisier);
+      const weight = rateOf(each, isLed) * likelihoodOf(each, shift, doubt, noisier);
       share.push(weight);
       total += weight;
     }
@@ -74,6 +95,11 @@ export function evidenceOf(
       b += (p * each.gain ** 2) / S;
     }
     shares.push(share);
+    if (turn !== null) {
+      turns.set(group, turn);
+      turn.count += 1;
+      turn.led += ledShare(explanations, share);
+    }
     if (b > 0) takeIn(belief, setup, a, aSquared, b);
   }
   return { evidence, shares };
@@ -92,6 +118,7 @@ export function weigh(
   let now = shares;
   let belief = beliefOf(prior);
   let likelihoods: readonly (readonly number[])[] = [];
+  let led: readonly number[] = [];
   for (let sweep = 0; sweep < SWEEPS; sweep += 1) {
     const told = readings.map((reading, n) => toldBy(reading, now[n] ?? [], noisier));
     belief = beliefOf(prior);
@@ -109,9 +136,10 @@ export function weigh(
       const { shift, doubt } = without(belief, setup, own.distance, own.precision);
       return explanations.map((each) => likelihoodOf(each, shift, doubt, noisier));
     });
-    now = likelihoods.map((row, n) => sharesOf(readings[n], row));
+    led = ledOf(readings, now);
+    now = likelihoods.map((row, n) => sharesOf(readings[n], row, led[n] ?? 1));
   }
-  return { evidence, belief, likelihoods };
+  return { evidence, belief, likelihoods, led };
 }
 
 /** What one reading tells of the figure at its setup: a distance, with the precision that it deserves. */
@@ -127,9 +155,32 @@ function toldBy({ explanations }: Weighable, share: readonly number[], noisier: 
   return { precision, distance: precision === 0 ? 0 : sum / precision };
 }
 
-function sharesOf(reading: Weighable | undefined, row: readonly number[]): readonly number[] {
+/** For each reading how probable it is, by the group's others, that the group was led. */
+function ledOf(readings: readonly Weighable[], now: readonly (readonly number[])[]): readonly number[] {
+  const own = readings.map(({ explanations, led }, n) =>
+    led === null ? 0 : ledShare(explanations, now[n] ?? []),
+  );
+  const turns = new Map<string, { led: number; count: number }>();
+  for (const [n, { group, led }] of readings.entries()) {
+    if (led === null) continue;
+    const turn = turns.get(group) ?? { led: 0, count: 0 };
+    turns.set(group, { led: turn.led + (own[n] ?? 0), count: turn.count + 1 });
+  }
+  return readings.map(({ group, led }, n) => {
+    const turn = turns.get(group);
+    return led === null || turn === undefined ? 1 : ledAfter(led, turn.led - (own[n] ?? 0), turn.count - 1);
+  });
+}
+
+const ledShare = (explanations: readonly Explanation[], share: readonly number[]): number =>
+  explanations.reduce((sum, { led }, n) => (led === true ? sum + (share[n] ?? 0) : sum), 0);
+
+function sharesOf(reading: Weighable | undefined, row: readonly number[], led: number): readonly number[] {
   if (reading === undefined) return [];
-  const weights = row.map((each, n) => each * (reading.explanations[n]?.rate ?? 0));
+  const weights = row.map((each, n) => {
+    const explanation = reading.explanations[n];
+    return explanation === undefined ? 0 : each * rateOf(explanation, led);
+  });
   const total = weights.reduce((sum, each) => sum + each, reading.unexplained);
   return weights.map((each) => each / total);
 }
