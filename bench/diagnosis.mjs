@@ -6,7 +6,8 @@ import { review } from '../build/core/review.js';
 import { drawClass } from './diagnosis/classes.mjs';
 import { judgeClass } from './diagnosis/judging.mjs';
 import { chanceFrom } from './diagnosis/mersenne.mjs';
-import { add, newScore, report, verdicts } from './diagnosis/score.mjs';
+import { report, verdicts } from './diagnosis/report.mjs';
+import { add, newScore } from './diagnosis/score.mjs';
 
 const { values } = parseArgs({
   options: {
@@ -26,6 +27,6 @@ for (let n = 0; n < classes; n += 1) {
 }
 for (const [f, factor] of factors.entries()) {
   console.log(`\nbase rates of the program x ${factor}`);
-  console.log(report(scores[f], { top: f === 0 ? Number(values.top) : 5 }));
+  console.log(report(scores[f], f === 0 ? Number(values.top) : 5));
 }
 process.exitCode = scores.every((score) => verdicts(score).every(({ isReached }) => isReached)) ? 0 : 1;

@@ -58,9 +58,12 @@ export function drawClass(chance) {
     .slice(0, chance.whole(4, 10))
     .split('')
     .map((name) => drawGroup(chance, name));
+  const changes = new Map(tables.map((table) => [table.mark, drawChange(chance, table, groups.length, kit)]));
   return {
     files: filesOf(kit, tables, latitude, groups.length),
-    readings: drawReadings(chance, { tables, groups, kit }),
+    readings: drawReadings(chance, { tables, groups, kit, changes }),
+    changes,
+    groups,
     tables,
     kit,
     spoilt,
@@ -170,8 +173,7 @@ function drawGroup(chance, name) {
 }
 
 /** Groups go round the tables; what one leaves changed, the next ones find. */
-function drawReadings(chance, { tables, groups, kit }) {
-  const changes = new Map(tables.map((table) => [table.mark, drawChange(chance, table, groups.length, kit)]));
+function drawReadings(chance, { tables, groups, kit, changes }) {
   const readings = [];
   const turns = Math.max(groups.length, tables.length);
   const visits = new Map(tables.map(({ mark }) => [mark, 0]));

@@ -1,6 +1,6 @@
 // The diagnosing side: it sees the three files and the readings file, and nothing else of a class.
 import { csvOf } from './files.mjs';
-import { knowerSays } from './knower.mjs';
+import { knowerSays, rivalsOf } from './knower.mjs';
 
 /** The generator's words for a slip, and the codes of the program that say the same. */
 export const SAID = {
@@ -50,7 +50,10 @@ export const SAID = {
 
 /** The words for a cause of the program; a code without words stands for itself. */
 const WORDS = new Map(Object.entries(SAID).flatMap(([words, codes]) => codes.map((code) => [code, words])));
-export const wordsFor = (code) => WORDS.get(code) ?? code;
+export const wordsFor = ({ code, facts }) => {
+  const words = WORDS.get(code) ?? code;
+  return typeof facts?.hung === 'string' ? `${words} ${facts.hung}` : words;
+};
 
 /** A prepared class and what the program makes of its readings, row by row. */
 export function judgeClass(program, drawn, options) {
@@ -64,29 +67,33 @@ export function judgeClass(program, drawn, options) {
     throw new Error(`setup ${missing.setup} was not prepared: ${why.join(', ')}`);
   }
   const file = { name: 'readings.csv', text: csvOf(drawn.readings) };
-  const { judged, refused, tables = [] } = program.review(prepared, file, options);
+  const { judged, refused, tables = [], groups = [] } = program.review(prepared, file, options);
   if (judged.length !== drawn.readings.length) throw new Error(`${refused.length} rows were refused`);
   return {
+    drawn,
     prepared,
-    tables,
+    findings: tables.map((each) => ({ ...each, name: each.code === null ? null : wordsFor(each) })),
+    habits: groups.map((each) => ({ group: each.group, name: wordsFor(each) })),
     judged: judged.map(({ judgement, at }, n) => ({
       ...seenAs(drawn.readings[n], judgement, at),
-      oracle: drawn.readings[n].slip === null ? null : knowerSays(drawn, drawn.readings[n]),
+      knower: drawn.readings[n].slip === null ? [] : knowerSays(drawn, drawn.readings[n]),
+      rivals: drawn.readings[n].slip === null ? [] : rivalsOf(drawn, drawn.readings[n]),
     })),
   };
 }
 
-function seenAs(reading, { verdict, causes, good, station = null }, { prediction }) {
+function seenAs(reading, { verdict, causes, station = null }, { prediction }) {
+  const { good = null } = prediction.outcome;
   const half = good === null ? null : (good.to - good.from) / 2;
   return {
     reading,
     verdict,
-    causes: causes.map(({ code, probability }) => ({ name: wordsFor(code), probability })),
+    causes: causes.map((cause) => ({ name: wordsFor(cause), probability: cause.probability })),
     half,
     siOf: reading.siOf,
     expected: prediction.outcome,
     /** What the program says of the station that this group found. */
-    stationIs: station === null ? null : wordsFor(station.code),
+    stationIs: station === null ? null : wordsFor(station),
     isOutside: verdict === 'look again' || verdict === 'a little off',
   };
 }

@@ -1,74 +1,78 @@
-// What is counted over all classes, and whether the goals are reached.
+// What is counted over all classes.
+import { nameOf } from './knower.mjs';
 
 /** How far a slip has to carry a reading before it has to be found: half-ranges of the good range. */
 const CLEAR = 3;
 
-export const GOALS = {
-  flagged: { least: 0.95, words: 'clear mistakes flagged' },
-  firstTwo: { least: 0.9, words: 'true cause among the first two' },
-  queried: { most: 0.02, words: 'honest readings queried' },
-  queriedHeld: { most: 0.02, words: 'honest readings queried, held still' },
-  reliable: { most: 0.05, words: 'says against is right, widest gap' },
-};
+const count = () => ({ all: 0, of: 0 });
+const tenths = () => Array.from({ length: 10 }, () => ({ all: 0, right: 0, said: 0 }));
 
 export const newScore = () => ({
   classes: 0,
   honest: count(),
   held: count(),
-  insideKits: count(),
-  outsideKits: count(),
+  asFiled: count(),
+  spoilt: count(),
   outOfRange: count(),
-  clear: { all: 0, flagged: 0, firstTwo: 0, first: 0, unclear: 0 },
+  clear: tally(),
+  unclear: 0,
   byMachine: new Map(),
-  bySlip: new Map(),
-  byWhy: new Map(),
   byKind: new Map(),
+  byWhy: new Map(),
+  bySlip: new Map(),
   confused: new Map(),
   queriedFor: new Map(),
-  bins: Array.from({ length: 10 }, () => ({ all: 0, right: 0, said: 0 })),
-  binsNotGood: Array.from({ length: 10 }, () => ({ all: 0, right: 0, said: 0 })),
-  binsEach: Array.from({ length: 10 }, () => ({ all: 0, right: 0, said: 0 })),
+  rivals: new Map(),
+  slipCases: new Map(),
+  /** First cause whatever it is; first cause where it isn't "good". */
+  bins: tenths(),
+  binsNotGood: tenths(),
+  tables: { changed: count(), named: count(), falseAlarm: count(), spoiltSeen: count() },
+  habits: { kept: count(), alleged: count() },
 });
 
-const count = () => ({ all: 0, of: 0 });
+function tally() {
+  return { all: 0, flagged: 0, firstTwo: 0, first: 0, knower: 0 };
+}
 
-/** True where physics makes a difference that a reading can show. */
-export const isClear = ({ reading: { slip, meant, right, isOut, swappedTo, stray }, half, siOf }) => {
-  if (slip === null || half === null) return false;
-  if (stray) return false;
-  if (isOut) return true;
-  const written = swappedTo === undefined ? meant : swappedTo * siOf;
-  return Math.abs(written - right) > CLEAR * half;
-};
-
-/** A slip that moves nothing by half a mark is as good as none. */
-const truthOf = ({ slip, meant, right, step, siOf, isOut, swappedTo, stray }) =>
-  slip === null ||
-  (!isOut && !stray && swappedTo === undefined && Math.abs(meant - right) < 0.5 * step * siOf)
-    ? 'good'
-    : slip.name;
-
-export function add(score, { judged, tables }) {
+/** Counts one judged class. */
+export function add(score, judgedClass) {
   score.classes += 1;
-  for (const each of judged) {
-    const truth = truthOf(each.reading);
-    if (each.verdict === 'not judged' || each.verdict === 'unreadable') {
-      bump(score.confused, `${truth} (${each.reading.machine}) -> ${each.verdict}`);
-      continue;
-    }
-    const isQueried = each.verdict === 'look again' || each.stationIs !== null;
-    reliability(score, each, truth);
-    if (truth === 'good') honest(score, each, isQueried);
-    else mistaken(score, each, isQueried, truth, tables);
-  }
+  for (const each of judgedClass.judged) addReading(score, each);
+  addTables(score, judgedClass);
+  addHabits(score, judgedClass);
   return score;
 }
 
-function honest(score, { reading, isOutside, causes }, isQueried) {
+function addReading(score, each) {
+  const truth = truthOf(each.reading);
+  // What the program says of the station is said of the readings that were taken there.
+  const isQueried = each.verdict === 'look again' || each.stationIs !== null;
+  addReliability(score, each, truth);
+  if (truth === 'good') addHonest(score, each, isQueried);
+  else if (isClear(each)) addMistaken(score, each, isQueried, truth);
+  else score.unclear += 1;
+}
+
+/** A slip that moves nothing by half a mark is as good as none. */
+function truthOf({ slip, meant, right, step, siOf, swappedTo, stray }) {
+  if (slip === null) return 'good';
+  const moves = stray || swappedTo !== undefined || Math.abs(meant - right) >= 0.5 * step * siOf;
+  return moves ? nameOf(slip) : 'good';
+}
+
+/** True where physics makes a difference that a reading can show. A stray number has no figure to differ. */
+export function isClear({ reading: { slip, meant, right, swappedTo, stray, siOf }, half }) {
+  if (slip === null || half === null || stray) return false;
+  const written = swappedTo === undefined ? meant : swappedTo * siOf;
+  return Math.abs(written - right) > CLEAR * half;
+}
+
+function addHonest(score, { reading, verdict, causes }, isQueried) {
   hit(score.honest, isQueried);
-  hit(reading.isSpoilt ? score.outsideKits : score.insideKits, isQueried);
+  hit(reading.isSpoilt ? score.spoilt : score.asFiled, isQueried);
   if (reading.way === 'held') hit(score.held, isQueried);
-  hit(score.outOfRange, isOutside);
+  hit(score.outOfRange, verdict === 'look again' || verdict === 'a little off');
   if (isQueried)
     bump(
       score.queriedFor,
@@ -76,132 +80,92 @@ function honest(score, { reading, isOutside, causes }, isQueried) {
     );
 }
 
-function mistaken(score, each, isQueried, truth) {
-  if (!isClear(each)) {
-    score.clear.unclear += 1;
-    return;
-  }
-  const place = each.causes.findIndex(({ name }) => name === truth);
-  const isNamed = each.stationIs === truth;
-  const flagged = isQueried || isNamed;
-  const firstTwo = (place >= 0 && place < 2) || isNamed;
-  const { reading } = each;
-  for (const tally of [
+function addMistaken(score, each, isQueried, truth) {
+  const { reading, causes, stationIs, knower, rivals } = each;
+  const place = causes.findIndex(({ name }) => name === truth);
+  const isAmongTwo = (place >= 0 && place < 2) || stationIs === truth;
+  const slip = `${reading.slip.name} (${reading.machine})`;
+  for (const into of [
     score.clear,
     tallyIn(score.byMachine, reading.machine),
-    tallyIn(score.bySlip, `${truth} (${reading.machine})`),
-    tallyIn(score.byWhy, reading.why),
     tallyIn(score.byKind, reading.slip.kind),
+    tallyIn(score.byWhy, reading.why),
+    tallyIn(score.bySlip, slip),
   ]) {
-    tally.all += 1;
-    if (flagged) tally.flagged += 1;
-    if (firstTwo) tally.firstTwo += 1;
-    if (place === 0) tally.first += 1;
-    if (each.oracle?.slice(0, 2).includes(truth)) tally.oracle = (tally.oracle ?? 0) + 1;
+    into.all += 1;
+    into.flagged += isQueried ? 1 : 0;
+    into.firstTwo += isAmongTwo ? 1 : 0;
+    into.first += place === 0 ? 1 : 0;
+    into.knower += knower.slice(0, 2).includes(truth) ? 1 : 0;
   }
-  if (!firstTwo)
-    bump(
-      score.confused,
-      `${truth} (${reading.machine} ${reading.way}, ${reading.why}) -> ${
-        each.causes
-          .slice(0, 2)
-          .map(({ name }) => name)
-          .join(' | ') || each.verdict
-      }`,
-    );
+  bump(score.slipCases, slip);
+  for (const name of new Set(rivals.map((rival) => rival.name.replace(/ W\d+$/, ''))))
+    bump(score.rivals, `${slip} | ${name}`);
+  if (!isAmongTwo) bump(score.confused, `${slip}, ${reading.way}, ${reading.why} -> ${firstTwoOf(each)}`);
 }
 
-function reliability(score, { causes }, truth) {
-  const [top] = causes;
+const firstTwoOf = ({ causes, verdict }) =>
+  causes
+    .slice(0, 2)
+    .map(({ name }) => name)
+    .join(' | ') || verdict;
+
+function addReliability(score, { causes: [top] }, truth) {
   if (top === undefined) return;
-  const bin = (bins, cause) => {
-    const each = bins[Math.min(9, Math.floor(cause.probability * 10))];
-    each.all += 1;
-    each.said += cause.probability;
-    if (cause.name === truth) each.right += 1;
-  };
-  bin(score.bins, top);
-  if (top.name !== 'good') bin(score.binsNotGood, top);
-  for (const cause of causes) bin(score.binsEach, cause);
+  for (const bins of top.name === 'good' ? [score.bins] : [score.bins, score.binsNotGood]) {
+    const bin = bins[Math.min(9, Math.floor(top.probability * 10))];
+    bin.all += 1;
+    bin.said += top.probability;
+    bin.right += top.name === truth ? 1 : 0;
+  }
 }
 
-const hit = (counted, is) => {
+/** Readings that show a change clearly before the program has to have seen it. */
+const ENOUGH = 3;
+
+function addTables(score, { drawn, judged, findings }) {
+  const { changed, named, falseAlarm, spoiltSeen } = score.tables;
+  for (const table of drawn.tables) {
+    const here = judged.filter(({ reading }) => reading.table === table.mark);
+    const finding = findings.find((each) => each.table === table.mark) ?? null;
+    const those = here.filter(({ reading }) => reading.why === 'station' || reading.why === 'card');
+    const clear = those.filter(isClear);
+    if (clear.length >= ENOUGH) {
+      const isNamed = finding?.name === nameOf(clear[0].reading.slip);
+      hit(changed, isNamed);
+      const kind = clear[0].reading.why;
+      if (isNamed)
+        hit(
+          named,
+          finding.behind.some(({ what }) => what === kind),
+        );
+    } else if (those.length === 0) {
+      if (table.isSpoilt) hit(spoiltSeen, finding?.kind === 'off the list');
+      else hit(falseAlarm, finding !== null);
+    }
+  }
+}
+
+function addHabits(score, { drawn, judged, habits }) {
+  for (const group of drawn.groups) {
+    const own = judged.filter(({ reading }) => reading.group === group.name);
+    const kept = own.filter((each) => each.reading.why === 'habit' && isClear(each)).length;
+    const said = habits.filter((each) => each.group === group.name).map(({ name }) => name);
+    if (kept >= 2) hit(score.habits.kept, said.includes(group.habit));
+    const made = new Set(own.map(({ reading }) => (reading.slip === null ? 'good' : nameOf(reading.slip))));
+    for (const name of said) hit(score.habits.alleged, !made.has(name));
+  }
+}
+
+function hit(counted, is) {
   counted.all += 1;
-  if (is) counted.of += 1;
-};
-const bump = (map, key) => map.set(key, (map.get(key) ?? 0) + 1);
-const tallyIn = (map, key) => {
-  if (!map.has(key)) map.set(key, { all: 0, flagged: 0, firstTwo: 0, first: 0 });
-  return map.get(key);
-};
-
-export const share = ({ all, of }) => (all === 0 ? 0 : of / all);
-
-/** Each goal with what was found. A bin counts for reliability where chance alone moves it by under 5 %. */
-export function verdicts(score) {
-  const { clear, honest: all, held, bins, binsNotGood } = score;
-  const gaps = [...bins, ...binsNotGood]
-    .filter((bin) => bin.all >= 400)
-    .map((bin) => Math.abs(bin.right - bin.said) / bin.all);
-  const found = {
-    flagged: clear.flagged / clear.all,
-    firstTwo: clear.firstTwo / clear.all,
-    queried: share(all),
-    queriedHeld: share(held),
-    reliable: Math.max(...gaps),
-  };
-  return Object.entries(GOALS).map(([name, { words, least, most }]) => ({
-    words,
-    found: found[name],
-    goal: least === undefined ? `<= ${percent(most)}` : `>= ${percent(least)}`,
-    isReached: least === undefined ? found[name] <= most : found[name] >= least,
-  }));
+  counted.of += is ? 1 : 0;
 }
 
-export const percent = (value) => `${(100 * value).toFixed(1)} %`;
+const bump = (map, key) => map.set(key, (map.get(key) ?? 0) + 1);
 
-export function report(score, { top = 15 } = {}) {
-  const lines = [
-    `${score.classes} classes: ${score.honest.all} honest readings, ${score.clear.all} clear mistakes, ${score.clear.unclear} that differ too little`,
-  ];
-  for (const { words, found, goal, isReached } of verdicts(score))
-    lines.push(
-      `  ${words.padEnd(40)} ${percent(found).padStart(8)}   goal ${goal.padEnd(10)} ${isReached ? 'yes' : 'NO'}`,
-    );
-  lines.push(
-    `  true cause first ${percent(score.clear.first / score.clear.all)}; who knew the true apparatus would have it among two: ${percent((score.clear.oracle ?? 0) / score.clear.all)}`,
-    `  honest queried, kits as filed ${percent(share(score.insideKits))}, spoilt tables ${percent(share(score.outsideKits))}; honest outside the good range ${percent(share(score.outOfRange))}`,
-  );
-  lines.push('', 'says / is right, first cause (all; not good; every cause listed)');
-  score.bins.forEach((bin, n) => {
-    const cell = ({ all, right, said }) =>
-      all === 0
-        ? '-'.padStart(24)
-        : `${percent(said / all)} / ${percent(right / all)} of ${all}`.padStart(26);
-    lines.push(
-      `  ${n * 10}-${n * 10 + 10} %`.padEnd(12) +
-        cell(bin) +
-        cell(score.binsNotGood[n]) +
-        cell(score.binsEach[n]),
-    );
-  });
-  const part = (title, map) => {
-    lines.push('', `${title.padEnd(46)} count  flagged  in two   first  knower`);
-    for (const [name, t] of [...map].sort((a, b) => b[1].all - a[1].all))
-      lines.push(
-        `  ${name.padEnd(44)} ${`${t.all}`.padStart(5)} ${percent(t.flagged / t.all).padStart(8)} ${percent(t.firstTwo / t.all).padStart(8)} ${percent(t.first / t.all).padStart(7)} ${percent((t.oracle ?? 0) / t.all).padStart(7)}`,
-      );
-  };
-  part('by machine', score.byMachine);
-  part('by kind of slip', score.byKind);
-  part('by what kept it going', score.byWhy);
-  part('by slip', score.bySlip);
-  const most = (title, map) => {
-    lines.push('', title);
-    for (const [name, n] of [...map].sort((a, b) => b[1] - a[1]).slice(0, top))
-      lines.push(`  ${`${n}`.padStart(5)}  ${name}`);
-  };
-  most('not among the first two: truth -> said', score.confused);
-  most('honest and queried for', score.queriedFor);
-  return lines.join('\n');
+function tallyIn(map, key) {
+  const known = map.get(key) ?? tally();
+  map.set(key, known);
+  return known;
 }
