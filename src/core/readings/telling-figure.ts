@@ -19,6 +19,9 @@ export interface TellingFigure {
   readonly marks: Graduations;
 }
 
+/** Rarer causes, one weight of many, only stand in the way of likelier ones: common practice, no source. */
+const WORTH_TELLING = 0.004;
+
 /**
  * The figures of the likely causes that lie outside the good range, likeliest first. Causes within a
  * graduation of each other, or closer than a reading can tell apart, share one figure. A number in
@@ -29,7 +32,9 @@ export function tellingFigures(setup: Setup, prediction: Prediction): readonly T
   if (good === null) return [];
   const own = setup.marks ?? setup.scale?.graduations;
   if (own === undefined) return [];
-  const found = causesOf(setup, ownUnit(setup)).flatMap((cause) => figureOfCause(cause, setup, own, good));
+  const found = causesOf(setup, ownUnit(setup))
+    .filter(({ rate }) => rate >= WORTH_TELLING)
+    .flatMap((cause) => figureOfCause(cause, setup, own, good));
   const clusters: Seen[][] = [];
   for (const each of [...found].sort((a, b) => b.rate - a.rate)) {
     const near = clusters.find(([first]) => first !== undefined && isAlike(first, each));

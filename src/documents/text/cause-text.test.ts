@@ -67,7 +67,7 @@ describe.each(languageTags)('a cause in %s', (language) => {
     },
   );
 
-  it('never accuses', () => {
+  it('asks a group without a word of blame', () => {
     for (const code of new Set([...ofMachines, ...generally]))
       expect(causeToTry(language, { code }), code).not.toMatch(
         /\b(wrong|mistake|error|fault|careless|forgot|mal|culpa|equivocad\w+|olvid\w+)\b/i,
