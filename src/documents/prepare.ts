@@ -48,7 +48,8 @@ export function setupSheet({ setup, prediction, load, shows }: PreparedSetup): S
     load: load === null ? null : loadSheet(load),
     scale: setup.scale === null || setup.watched !== 'pull' ? null : scaleSheet(setup, setup.scale),
     partner: setup.partner,
-    shows,
+    shows: shows?.text ?? null,
+    showsWords: shows,
   };
 }
 

@@ -2,6 +2,7 @@ import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { isError } from '../../src/core/diagnostics/diagnostic.ts';
 import { type Prepared, prepare } from '../../src/core/prepare.ts';
+import { sheetIn } from '../../src/documents/pages/sheet-in.ts';
 import { sheetOf } from '../../src/documents/prepare.ts';
 import type { Block, Cell, SheetOfPaper } from '../../src/documents/sheets/block.ts';
 import type { PaperJob } from '../../src/documents/sheets/paper-job.ts';
@@ -32,7 +33,7 @@ export function demoAsFound(changed: Change): Prepared {
 /** What a builder of sheets is given, in English on A4 unless said otherwise. */
 export const paperJob = (prepared: Prepared, own: Partial<PaperJob> = {}): PaperJob => ({
   prepared,
-  sheet: sheetOf(prepared),
+  sheet: sheetIn(own.languages?.key ?? 'en', sheetOf(prepared)),
   paper: 'a4',
   languages: { cards: 'en', key: 'en' },
   ...own,

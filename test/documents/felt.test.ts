@@ -30,7 +30,14 @@ function saidOf(station: Station, watched: 'ease' | 'pull', language: Language):
   const machine = machineOf(station);
   const isFelt = watched === 'ease';
   const setup = setupOf(machine, station, { watched, ...(isFelt ? { scale: null } : {}) });
-  const sheet = setupSheet({ setup, prediction: predict(setup), load: null, shows: null, isExtra: false });
+  const sheet = setupSheet({
+    setup,
+    prediction: predict(setup),
+    load: null,
+    shows: null,
+    parts: [],
+    isExtra: false,
+  });
   const start = (machine.start?.(station, atBest) ?? []).map(atRest);
   const pictures = [...sheet.figures.map(({ drawing }) => drawing), ...start].map((drawing) =>
     paintDrawing(drawing, {

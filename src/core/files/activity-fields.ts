@@ -1,6 +1,6 @@
 import type { Fields } from '../description/fields.ts';
 import { decimalField } from './kit-fields.ts';
-import { titleFields } from './titles.ts';
+import { showsFields, titleFields } from './titles.ts';
 
 /** The head of an activity file. */
 export const activityFields: Fields = {
@@ -43,6 +43,7 @@ export const setupHeadFields: Fields = {
     meaning: 'activity.field.shows',
     example: 'twice the arm, half the pull',
   },
+  ...showsFields,
 };
 
 /** The head of a stage of a compound machine. */

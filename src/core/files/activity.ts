@@ -4,7 +4,7 @@ import type { Newtons, Ratio } from '../quantities/brands.ts';
 import type { DecimalMark } from '../quantities/print-quantity.ts';
 import type { Measured } from '../uncertainty/measured.ts';
 import type { Path } from './context.ts';
-import type { Titled } from './titles.ts';
+import type { OwnWords, Titled } from './titles.ts';
 
 /** What is done at the tables, for any kit that has the parts: kinds and roles, never a kit's marks. */
 export interface Activity extends Titled {
@@ -41,7 +41,7 @@ export interface ActivitySetup extends StageWords {
   /** The setup that this one is compared with. */
   readonly partner: string | null;
   /** What the pair exists to show, in the activity's own words. */
-  readonly shows: string | null;
+  readonly shows: OwnWords | null;
   /** From the load to the hand, where the machine is made of stages. */
   readonly stages: readonly ActivityStage[];
 }

@@ -7,7 +7,7 @@ import type { Activity, ActivitySetup, ActivityTable, StageWords } from './activ
 import { castRoles } from './casting.ts';
 import { fileFinding } from './file-code.ts';
 import { type GravityHere, gravityHere } from './gravity-here.ts';
-import type { Titled } from './titles.ts';
+import type { OwnWords, Titled } from './titles.ts';
 import type { Visit } from './visit-file.ts';
 import { machineWords, type Vocabulary } from './vocabulary.ts';
 
@@ -40,7 +40,7 @@ export interface ResolvedSetup {
   /** How it is pulled, read and watched: the fields of every setup. */
   readonly generic: Filled;
   readonly partner: string | null;
-  readonly shows: string | null;
+  readonly shows: OwnWords | null;
   /** Place of a setup field; `null` is the setup itself. */
   readonly place: (field: string | null) => Place;
   /** Place of a field of the part in a slot, load and scale included. */

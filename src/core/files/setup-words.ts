@@ -7,6 +7,7 @@ import { setupHeadFields, stageFields } from './activity-fields.ts';
 import { checkFields } from './check-fields.ts';
 import { asMap, atKey, atValue, type Context, listAt, nearestFact, type Path, textAt } from './context.ts';
 import { entryOf, keysOf, type MapNode } from './node.ts';
+import { showsIn } from './titles.ts';
 import { COMPOUND, type MachineWords, machineWords, slotsOf, type Vocabulary } from './vocabulary.ts';
 
 /** The roles of a table, and the names of those that could not be read. */
@@ -45,7 +46,7 @@ export function readSetup(
     fields: only(filled, machine.fields),
     generic: only(filled, vocabulary.setupFields),
     partner: textIn(filled, 'partner') ?? null,
-    shows: textIn(filled, 'shows') ?? null,
+    shows: showsIn(filled),
     written: keysOf(map),
     path,
     stages: isCompound ? readStages(map, path, mark, roles, vocabulary, counting) : [],

@@ -8,14 +8,20 @@ export interface Titled {
   readonly titles: Readonly<Partial<Record<PaperLanguage, string>>>;
 }
 
-const keyOf = (language: PaperLanguage): string => `title in ${language}`;
+/** A sentence of the activity's own, and what it is in languages that have it too. */
+export interface OwnWords {
+  readonly text: string;
+  readonly texts: Titled['titles'];
+}
+
+const keyOf = (field: string, language: PaperLanguage): string => `${field} in ${language}`;
 
 const EXAMPLES: Readonly<Record<PaperLanguage, string>> = { en: 'The boat hook', es: 'El bichero' };
 
 /** `title in es`: for paper in a language that the title itself is not written in. */
 export const titleFields: Fields = Object.fromEntries(
   paperLanguages.map((language) => [
-    keyOf(language),
+    keyOf('title', language),
     { type: 'text', meaning: `activity.field.title-in-${language}`, example: EXAMPLES[language] },
   ]),
 );
@@ -23,13 +29,35 @@ export const titleFields: Fields = Object.fromEntries(
 /** The titles that stand in checked fields, and one to fall back on. */
 export const titledIn = (filled: Filled, otherwise: string): Titled => ({
   title: textIn(filled, 'title') ?? otherwise,
-  titles: Object.fromEntries(
+  titles: perLanguage(filled, 'title'),
+});
+
+const SHOWN: Readonly<Record<PaperLanguage, string>> = {
+  en: 'twice the arm, half the pull',
+  es: 'el doble de brazo, la mitad de tirón',
+};
+
+/** `shows in es`: what two setups show together, for paper in another language. */
+export const showsFields: Fields = Object.fromEntries(
+  paperLanguages.map((language) => [
+    keyOf('shows', language),
+    { type: 'text', meaning: `activity.field.shows-in-${language}`, example: SHOWN[language] },
+  ]),
+);
+
+/** What a setup shows beside its partner, where the activity says so. */
+export function showsIn(filled: Filled): OwnWords | null {
+  const text = textIn(filled, 'shows');
+  return text === undefined ? null : { text, texts: perLanguage(filled, 'shows') };
+}
+
+const perLanguage = (filled: Filled, field: string): Titled['titles'] =>
+  Object.fromEntries(
     paperLanguages.flatMap((language) => {
-      const text = textIn(filled, keyOf(language));
+      const text = textIn(filled, keyOf(field, language));
       return text === undefined ? [] : [[language, text]];
     }),
-  ),
-});
+  );
 
 /**
  * The title that paper in this language bears.
@@ -39,3 +67,7 @@ export const titledIn = (filled: Filled, otherwise: string): Titled => ({
  */
 export const titleIn = (language: PaperLanguage, { title, titles }: Titled): string =>
   titles[language] ?? title;
+
+/** The words that paper in this language bears; the activity's own where it has none. */
+export const ownWordsIn = (language: PaperLanguage, words: OwnWords | null): string | null =>
+  words === null ? null : (words.texts[language] ?? words.text);

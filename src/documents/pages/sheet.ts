@@ -1,6 +1,6 @@
 import type { Figure } from '../../core/description/drawing.ts';
 import type { Caution, Step } from '../../core/description/step.ts';
-import type { Titled } from '../../core/files/titles.ts';
+import type { OwnWords, Titled } from '../../core/files/titles.ts';
 import type { Graduations } from '../../core/instruments/graduations.ts';
 import type { Prediction } from '../../core/setups/prediction.ts';
 
@@ -40,6 +40,7 @@ export interface SetupSheet {
   /** Mark of the setup that this one is compared with, and what the two show side by side. */
   readonly partner: string | null;
   readonly shows: string | null;
+  readonly showsWords: OwnWords | null;
 }
 
 export interface FigureSheet {

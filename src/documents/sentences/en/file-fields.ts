@@ -42,6 +42,8 @@ export const fileFields = {
   'activity.field.setup': 'mark of the setup, as readings name it; stands once in the file',
   'activity.field.partner': 'the setup that this one is compared with',
   'activity.field.shows': 'what the two show together',
+  'activity.field.shows-in-en': 'the same on paper in English; left out: the words themselves',
+  'activity.field.shows-in-es': 'the same on paper in Spanish; left out: the words themselves',
   'activity.field.slot': 'which role stands here; left out: the role of the same name',
   'activity.field.stages': 'the machines from the load to the hand',
   'activity.field.stage-machine': 'machine of this stage',

@@ -40,6 +40,8 @@ export const fileFields = {
   'activity.field.setup': 'marca del montaje, como la nombran las lecturas; una sola vez en el archivo',
   'activity.field.partner': 'el montaje con el que se compara este',
   'activity.field.shows': 'lo que muestran los dos juntos',
+  'activity.field.shows-in-en': 'lo mismo en el papel en inglés; si no se pone: las palabras mismas',
+  'activity.field.shows-in-es': 'lo mismo en el papel en español; si no se pone: las palabras mismas',
   'activity.field.slot': 'qué papel va aquí; si no se pone: el papel del mismo nombre',
   'activity.field.stages': 'las máquinas desde la carga hasta la mano',
   'activity.field.stage-machine': 'máquina de esta etapa',
