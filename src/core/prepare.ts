@@ -9,7 +9,7 @@ import { type GravityHere, gravityHere } from './files/gravity-here.ts';
 import { readKitFile } from './files/kit-file.ts';
 import { type ResolvedSetup, type ResolvedTable, resolve } from './files/resolve.ts';
 import type { SourceFile, SourceText } from './files/source-text.ts';
-import type { Titled } from './files/titles.ts';
+import type { OwnWords, Titled } from './files/titles.ts';
 import { readVisitFile, type Visit } from './files/visit-file.ts';
 import type { Kit, KitPart } from './kit/kit.ts';
 import { machineNamed } from './machines/list.ts';
@@ -51,7 +51,7 @@ export interface PreparedSetup {
   readonly setup: Setup;
   readonly prediction: Prediction;
   readonly load: Part | null;
-  readonly shows: string | null;
+  readonly shows: OwnWords | null;
   /** Marks of all parts that stand in it. */
   readonly parts: readonly string[];
   /** More to find, for groups that wait. */
