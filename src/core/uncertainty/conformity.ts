@@ -34,11 +34,14 @@ export interface Risks {
 export function risksOf(stock: Stock, u: number, good: Limits, taken: Limits): Risks {
   const isGood = (x: number): boolean =>
     (good.low === null || x >= good.low) && (good.high === null || x <= good.high);
-  // The sum is taken piece by piece between the limits, where it is smooth.
-  const limits = [good.low, good.high].flatMap((each) =>
+  // The sum is taken piece by piece: between limits, where it is smooth, and by itself where it turns.
+  const turns = [taken.low, taken.high].flatMap((each) =>
+    each === null ? [] : [each - 8 * u, each + 8 * u],
+  );
+  const inside = [good.low, good.high, ...turns].flatMap((each) =>
     each !== null && each > stock.from && each < stock.to ? [each] : [],
   );
-  const ends = [stock.from, ...limits, stock.to];
+  const ends = [stock.from, ...inside.sort((a, b) => a - b), stock.to];
   const pieces = ends.slice(1).map((to, n) => ({ from: ends[n] ?? to, to }));
   let [takenThoughBad, refusedThoughGood] = [0, 0];
   for (const { from, to } of pieces) {
