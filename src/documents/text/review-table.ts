@@ -40,7 +40,7 @@ export function reviewTable(language: Language, review: Review, file: string): s
     ),
     ...section(
       sentence(language, 'review.groups'),
-      review.groups.map((habit) => [habitText(language, habit)]),
+      ownHabits(review).map((habit) => [habitText(language, habit)]),
     ),
     ...section(
       sentence(language, 'review.notes'),
@@ -78,6 +78,10 @@ function section(title: string, paragraphs: readonly (readonly string[])[]): rea
     ]),
   ];
 }
+
+/** What a whole table has in common is said once, and not of each group again; --json has all of it. */
+const ownHabits = ({ groups, tables }: Review): Review['groups'] =>
+  groups.filter(({ code }) => !tables.some((finding) => finding.code === code));
 
 /** Text from a file on one line: a cell may hold line ends, and marks that a terminal would obey. */
 const onOneLine = (text: string): string => text.replace(/[\p{Cc}\p{Cf}\s]+/gu, ' ');
