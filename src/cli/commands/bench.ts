@@ -1,4 +1,4 @@
-import { confusedOnBench } from '../../core/bench.ts';
+import { confusedOnBench, scalesOnBench } from '../../core/bench.ts';
 import { isError } from '../../core/diagnostics/diagnostic.ts';
 import { addedLine, type BenchEntry } from '../../core/files/bench-book-file.ts';
 import { isCalendarDate } from '../../core/files/calendar-date.ts';
@@ -66,10 +66,11 @@ function print(terminal: Terminal, prepared: Prepared, found: Arguments, languag
   tellErrors(terminal, prepared, language);
   if (prepared.bench === null) return EXIT.findings;
   const confused = confusedOnBench(prepared);
+  const scales = scalesOnBench(prepared);
   terminal.print(
     found.isOn('json')
-      ? benchJson(prepared.bench, confused)
-      : benchText(language, prepared, prepared.bench, confused),
+      ? benchJson(prepared.bench, confused, scales)
+      : benchText(language, prepared, prepared.bench, confused, scales),
   );
   return hasErrors(prepared) ? EXIT.findings : EXIT.done;
 }

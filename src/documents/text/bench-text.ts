@@ -1,14 +1,18 @@
+import type { ScaleOnBench } from '../../core/bench.ts';
 import type { FittedReading, FittedUnknown } from '../../core/calibration/bench-fit.ts';
+import { correctionAt } from '../../core/calibration/scale-check.ts';
 import type { Confused } from '../../core/calibration/told-apart.ts';
 import type { Bench } from '../../core/files/bench-readings.ts';
 import type { Prepared } from '../../core/prepare.ts';
 import { decimalText, significant } from '../../core/quantities/print-quantity.ts';
+import { toSi } from '../../core/quantities/unit.ts';
 import { setupsOf } from '../../core/review.ts';
-import { COVERAGE_95, type Unknown } from '../../core/uncertainty/measured.ts';
+import { COVERAGE_95, standardUncertainty, type Unknown } from '../../core/uncertainty/measured.ts';
 import { setupSheet } from '../prepare.ts';
 import { trimmed } from '../printing/quantity-text.ts';
 import { type Language, languagePack } from '../sentences/language.ts';
 import { sentence } from '../sentences/sentence.ts';
+import { unitWords } from '../sentences/unit-words.ts';
 import { unknownName } from '../sentences/unknown-name.ts';
 import { columns, wrapped } from './columns.ts';
 import { measurementText } from './measurement-text.ts';
@@ -23,6 +27,7 @@ export function benchText(
   prepared: Prepared,
   bench: Bench,
   confused: readonly Confused[],
+  scales: readonly ScaleOnBench[],
 ): string {
   const say = (key: string, facts = {}) => sentence(language, key, facts);
   const { readings, isConverged } = bench.fit;
@@ -37,6 +42,7 @@ export function benchText(
     ...(isConverged ? [] : [...wrapped(say('bench.not-converged'), WIDTH), '']),
     ...unknownsTable(language, prepared, bench),
     ...confused.flatMap((pair) => ['', ...confusedText(language, pair)]),
+    ...scales.flatMap((scale) => scaleText(language, scale)).flatMap((line) => ['', ...wrapped(line, WIDTH)]),
     '',
     ...wrapped(say('bench.priors'), WIDTH),
     '',
@@ -93,9 +99,9 @@ function unknownsTable(language: Language, prepared: Prepared, { fit }: Bench): 
   const rows = told
     .toSorted((a, b) => a.u / a.unknown.u - b.u / b.unknown.u)
     .map(({ unknown, shift, u }) => {
-      const unit = unitOf(prepared, unknown);
+      const { unit, si: one } = shownIn(unitOf(prepared, unknown));
       const figure = (si: number, sign = ''): string =>
-        `${sign}${trimmed(significant(si, 2, decimal))} ${unit === '1' ? '' : unit}`.trim();
+        `${sign}${trimmed(significant(si / one, 2, decimal))} ${unit}`.trim();
       return [
         unknownName(language, unknown.id),
         figure(shift, shift > 0 ? '+' : ''),
@@ -112,7 +118,17 @@ function unknownsTable(language: Language, prepared: Prepared, { fit }: Bench): 
   ];
 }
 
-/** SI unit of an unknown: it is printed in figures that anybody can put into the law again. */
+/** A small doubt in a unit that shows it: grams and millimetres. */
+const shownIn = (unit: string): { readonly unit: string; readonly si: number } =>
+  unit === 'kg'
+    ? { unit: 'g', si: 0.001 }
+    : unit === 'm'
+      ? { unit: 'mm', si: 0.001 }
+      : unit === 'rad'
+        ? { unit: '°', si: Math.PI / 180 }
+        : { unit: unit === '1' ? '' : unit, si: 1 };
+
+/** SI unit of an unknown, as it follows from its name. */
 function unitOf(prepared: Prepared, { id, origin }: Unknown): string {
   const [first] = setupsOf(prepared);
   if (first === undefined) return '1';
@@ -120,6 +136,44 @@ function unitOf(prepared: Prepared, { id, origin }: Unknown): string {
   const load = setupsOf(prepared).find((each) => each.load?.mark === mark) ?? first;
   const row = { unknown: id, origin, sensitivity: 1, u: 0, contribution: 0, share: 0 } as const;
   return unknownUnit(row, setupSheet(load));
+}
+
+/** A scale by itself: its line against masses, and what it shows less upside down. */
+function scaleText(language: Language, { scale, unit, check, shift }: ScaleOnBench): readonly string[] {
+  const { decimal } = languagePack(language);
+  const say = (key: string, facts = {}) => sentence(language, key, facts);
+  const si = toSi(1, unit);
+  const figure = (value: number, digits = 2): string => trimmed(significant(value, digits, decimal));
+  const inMarks = (newtons: number): string => `${figure(newtons / si)} ${unitWords(language, unit)}`;
+  const lines: string[] = [];
+  if (check !== null) {
+    const ends = [check.from, check.to].map((at) => {
+      const { correction, u } = correctionAt(check, at);
+      return say('bench.scale.at', {
+        shown: inMarks(at),
+        correction: inMarks(correction),
+        half: inMarks(check.coverage * u),
+      });
+    });
+    lines.push(
+      say('bench.scale.line', {
+        scale,
+        residual: inMarks(Math.round(check.residual / si / 1e-6) * 1e-6 * si),
+        ends,
+      }),
+    );
+  }
+  if (shift !== null)
+    lines.push(
+      'because' in shift
+        ? say(shift.because, { ...shift.facts, scale })
+        : say('bench.scale.shift', {
+            scale,
+            shift: inMarks(shift.value),
+            half: inMarks(COVERAGE_95 * standardUncertainty(shift)),
+          }),
+    );
+  return lines;
 }
 
 function confusedText(language: Language, { first, second, correlation, by }: Confused): readonly string[] {
@@ -148,7 +202,11 @@ function confusedText(language: Language, { first, second, correlation, by }: Co
 }
 
 /** The same as JSON; figures are SI. */
-export const benchJson = (bench: Bench, confused: readonly Confused[]): string =>
+export const benchJson = (
+  bench: Bench,
+  confused: readonly Confused[],
+  scales: readonly ScaleOnBench[],
+): string =>
   plainJson({
     handspike: 'bench 1',
     file: bench.file,
@@ -170,6 +228,12 @@ export const benchJson = (bench: Bench, confused: readonly Confused[]): string =
       unknowns: [first.unknown.id, second.unknown.id],
       correlation,
       by,
+    })),
+    scales: scales.map(({ scale, check, shift }) => ({
+      scale,
+      check,
+      turnOverShift:
+        shift === null || 'because' in shift ? shift : { value: shift.value, u: standardUncertainty(shift) },
     })),
   });
 

@@ -35,6 +35,14 @@ export const bench = {
   'bench.confused': 'The readings do not tell {first} from {second} (correlation {correlation}).',
   'bench.told-apart': 'To tell them apart: {measurement} (correlation then {correlation}).',
   'bench.not-told-apart': 'Nothing in this kit would tell them apart.',
+  'bench.scale.line':
+    'Scale {scale} against masses: add {ends} (19 of 20; readings lie {residual} about the line). Beyond what was hung from it the line is taken on trust.',
+  'bench.scale.at': '{correction} ± {half} at {shown}',
+  'bench.scale.shift': 'Scale {scale} upside down shows {shift} ± {half} less: its turn-over shift.',
+  'turn-over.below-nothing':
+    'Scale {scale}: upside down it would show more than its weight ({weight}), which can not be. Set its zero hook down, weigh it again, and turn it over again.',
+  'turn-over.more-than-the-scale':
+    'Scale {scale}: the shift of {shift} is more than twice its weight ({weight}), which can not be. Weigh it again, and turn it over again.',
   'measure.reading': 'read setup {setup} once, {way}',
   'measure.reading.times': 'read setup {setup} {times} times, {way}, and take the mean',
   'measure.watched': 'read setup {setup} once',

@@ -36,6 +36,15 @@ export const bench = {
   'bench.confused': 'Las lecturas no distinguen {first} de {second} (correlación {correlation}).',
   'bench.told-apart': 'Para distinguirlas: {measurement} (correlación entonces {correlation}).',
   'bench.not-told-apart': 'Nada de este kit las distinguiría.',
+  'bench.scale.line':
+    'Dinamómetro {scale} con masas: suma {ends} (19 de 20; las lecturas quedan a {residual} de la recta). Más allá de lo que se colgó, la recta es solo una suposición.',
+  'bench.scale.at': '{correction} ± {half} en {shown}',
+  'bench.scale.shift':
+    'El dinamómetro {scale}, invertido, marca {shift} ± {half} de menos: su diferencia al invertir.',
+  'turn-over.below-nothing':
+    'Dinamómetro {scale}: invertido marcaría más que su peso ({weight}), y no puede ser. Pon su cero con el gancho abajo, pésalo otra vez y vuelve a darle la vuelta.',
+  'turn-over.more-than-the-scale':
+    'Dinamómetro {scale}: la diferencia de {shift} es más del doble de su peso ({weight}), y no puede ser. Pésalo otra vez y vuelve a darle la vuelta.',
   'measure.reading': 'lee una vez el montaje {setup}, {way}',
   'measure.reading.times': 'lee {times} veces el montaje {setup}, {way}, y toma la media',
   'measure.watched': 'lee una vez el montaje {setup}',
