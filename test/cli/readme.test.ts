@@ -52,7 +52,9 @@ describe('README.md', () => {
   );
 
   test.each(['key --json', 'explain L1 --json', 'review --json'])('says that there is "%s"', (line) => {
-    expect(readme).toContain('`key`, `explain` and `review` have `--json`; `key` has `--csv` too.');
+    expect(readme).toContain(
+      '`key`, `explain` and `review` have `--json`; `key` and `review` have `--csv` too.',
+    );
     expect(JSON.parse(runCommand(line.split(' '), { folder: boathouse }).out)).toHaveProperty('handspike');
   });
 
