@@ -21,6 +21,9 @@ export interface PosteriorCause extends LikelyCause {
   readonly ofChance: number;
 }
 
+/** Less probable than this, a cause is not kept. */
+const NOTHING = 1e-5;
+
 interface Sum {
   readonly explanation: Explanation;
   probability: number;
@@ -75,16 +78,18 @@ export function causePosterior(weights: TableWeights, n: number, others: readonl
   const possible = weights.numbers[n]?.possible ?? new Set<string>();
   return {
     causes: [
-      ...[...sums.values()].map(({ explanation, probability, ofStation, ofChance, wouldShow }) => ({
-        code: explanation.code,
-        ...factsOf(explanation.facts),
-        kind: explanation.kind,
-        probability,
-        wouldShow: Number.isNaN(wouldShow) ? null : wouldShow,
-        ofStation,
-        ofChance,
-        tableKey: explanation.tableKey,
-      })),
+      ...[...sums.values()]
+        .filter(({ probability }) => probability > NOTHING)
+        .map(({ explanation, probability, ofStation, ofChance, wouldShow }) => ({
+          code: explanation.code,
+          ...factsOf(explanation.facts),
+          kind: explanation.kind,
+          probability,
+          wouldShow: Number.isNaN(wouldShow) ? null : wouldShow,
+          ofStation,
+          ofChance,
+          tableKey: explanation.tableKey,
+        })),
       {
         code: 'unexplained',
         kind: 'unexplained' as const,
@@ -95,9 +100,21 @@ export function causePosterior(weights: TableWeights, n: number, others: readonl
         tableKey: 'unexplained',
       },
     ],
-    shown: { possible, probability: shown },
+    shown: { possible, probability: rounded(shown) },
     byTable,
   };
 }
+
+/**
+ * Held to twentieths: what one reading shows of a group's habits moves a little with every other reading of its
+ * table, and would otherwise move all of the group's readings at all tables.
+ */
+const rounded = (shown: ReadonlyMap<string, number>): ReadonlyMap<string, number> =>
+  new Map(
+    [...shown].flatMap(([key, share]) => {
+      const held = Math.round(20 * share) / 20;
+      return held > 0 ? [[key, held] as const] : [];
+    }),
+  );
 
 const factsOf = (facts: Facts | undefined) => (facts === undefined ? {} : { facts });

@@ -16,8 +16,9 @@ export function changedStation(
   table: StationTable,
   weights: TableWeights,
   taken: TakenReading,
+  n: number,
 ): ChangedStation | null {
-  const n = weights.numbers.indexOf(taken);
+  if (weights.live.every(({ hypothesis }) => hypothesis.change === null)) return null;
   const order = weights.groups.indexOf(taken.reading.group);
   const byKey = new Map<string, { station: number; all: number; best: LiveHypothesis }>();
   for (const live of weights.live) {

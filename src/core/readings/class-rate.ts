@@ -23,7 +23,8 @@ export function classRate(numbers: readonly Counted[]): number {
   const often = new Map<string, number>();
   for (const { group, posterior } of numbers)
     for (const { tableKey, ofChance } of posterior.causes)
-      often.set(`${group}\n${tableKey}`, (often.get(`${group}\n${tableKey}`) ?? 0) + ofChance);
+      if (ofChance > 0)
+        often.set(`${group}\n${tableKey}`, (often.get(`${group}\n${tableKey}`) ?? 0) + ofChance);
   const once = (group: string, { tableKey, ofChance }: PosteriorCause): number =>
     tableKey === 'good' ? 0 : ofChance / Math.max(1, often.get(`${group}\n${tableKey}`) ?? 1);
   const seen = numbers.map(({ group, posterior, expected }) => {

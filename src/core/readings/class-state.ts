@@ -1,7 +1,8 @@
 import { type CausePosterior, causePosterior, type PosteriorCause } from './cause-posterior.ts';
+import { changedStation } from './changed-station.ts';
 import { atRate, type Counted, classRate } from './class-rate.ts';
-import { type GroupHabit, habitsOf } from './group-habit.ts';
-import type { Judgement } from './judgement.ts';
+import { type GroupHabit, habitsOf, type Shown } from './group-habit.ts';
+import type { ChangedStation, Judgement } from './judgement.ts';
 import { judgementOf } from './reading-verdict.ts';
 import {
   type StationTable,
@@ -31,6 +32,8 @@ interface TableState {
   readonly alone: readonly CausePosterior[];
   /** The same with what the group's other readings have shown. */
   readonly inGroup: readonly CausePosterior[];
+  /** The station that each number is judged against, where it is no longer as its card has it. */
+  readonly stations: readonly (ChangedStation | null)[];
   readonly finding: TableFinding | null;
 }
 
@@ -52,7 +55,8 @@ export const classOf = (
 function stateOf(table: StationTable, readings: readonly TakenReading[]): TableState {
   const weights = tableWeights(table, readings);
   const alone = weights.numbers.map((_, n) => causePosterior(weights, n, []));
-  return { table, weights, alone, inGroup: [], finding: tableFinding(table, weights, alone) };
+  const stations = weights.numbers.map((each, n) => changedStation(table, weights, each, n));
+  return { table, weights, alone, inGroup: [], stations, finding: tableFinding(table, weights, alone) };
 }
 
 /** The class with one more reading; `null` where there is no such setup. */
@@ -76,42 +80,46 @@ export function classWithAll(state: ClassState, readings: readonly WrittenReadin
     const more = added[n] ?? [];
     return more.length === 0 ? each : stateOf(each.table, [...each.weights.readings, ...more]);
   });
-  const changed = new Set(readings.map(({ group }) => group));
-  return { order, tables: withGroups(tables, state.tables, changed) };
+  return { order, tables: withGroups(tables, state.tables) };
 }
 
-/** What the groups' other readings make of each: new where the table is, or where the group wrote more. */
-function withGroups(
-  tables: readonly TableState[],
-  before: readonly TableState[],
-  groups: ReadonlySet<string>,
-): readonly TableState[] {
-  const shown = new Map<string, CausePosterior[]>();
-  for (const { weights, alone } of tables)
-    for (const [n, { reading }] of weights.numbers.entries()) {
-      const posterior = alone[n];
-      const list = shown.get(reading.group) ?? [];
-      if (posterior !== undefined) list.push(posterior);
-      shown.set(reading.group, list);
-    }
+/**
+ * What the groups' other readings make of each: weighed again where the table is new, or where the group has
+ * shown something new anywhere.
+ */
+function withGroups(tables: readonly TableState[], before: readonly TableState[]): readonly TableState[] {
+  const [now, then] = [shownByGroup(tables), shownByGroup(before)];
+  const moved = new Set(
+    [...now].flatMap(([group, { name }]) => (then.get(group)?.name === name ? [] : [group])),
+  );
   return tables.map((table, t) => {
     const isNew = table !== before[t];
     const { weights, alone } = table;
-    if (!isNew && weights.numbers.every(({ reading }) => !groups.has(reading.group))) return table;
+    if (!isNew && weights.numbers.every(({ reading }) => !moved.has(reading.group))) return table;
     const inGroup = alone.map((own, n): CausePosterior => {
       const group = weights.numbers[n]?.reading.group ?? '';
-      if (!isNew && !groups.has(group)) return table.inGroup[n] ?? own;
-      const others = (shown.get(group) ?? []).filter((each) => each !== own);
-      return group === '' || others.length === 0
-        ? own
-        : causePosterior(
-            weights,
-            n,
-            others.map((each) => each.shown),
-          );
+      if (!isNew && !moved.has(group)) return table.inGroup[n] ?? own;
+      const others = (now.get(group)?.all ?? []).filter((each) => each !== own.shown);
+      return group === '' || others.length === 0 ? own : causePosterior(weights, n, others);
     });
     return { ...table, inGroup };
   });
+}
+
+/** What each group's readings show of its habits; `name` is the same as long as they show the same. */
+function shownByGroup(tables: readonly TableState[]) {
+  const groups = new Map<string, { name: string; readonly all: Shown[] }>();
+  for (const { weights, alone } of tables)
+    for (const [n, { reading }] of weights.numbers.entries()) {
+      const shown = alone[n]?.shown;
+      if (shown === undefined) continue;
+      const group = groups.get(reading.group) ?? { name: '', all: [] };
+      group.all.push(shown);
+      group.name += '\n';
+      for (const [key, share] of shown.probability) group.name += ` ${key} ${share}`;
+      groups.set(reading.group, group);
+    }
+  return groups;
 }
 
 /** Table and place of a setup by its mark; a mark is written in any case. */
@@ -137,13 +145,14 @@ interface Judged {
 
 function judgedIn(state: ClassState): readonly Judged[] {
   const times = classRate(countedIn(state));
-  const made = state.tables.map(({ table, weights, inGroup }) => {
+  const made = state.tables.map(({ table, weights, inGroup, stations }) => {
     let n = 0;
     return weights.readings.map((reading): Judged => {
       const isWeighed = reading === weights.numbers[n];
       const causes = isWeighed ? atRate(inGroup[n]?.causes ?? [], times) : [];
+      const station = isWeighed ? (stations[n] ?? null) : null;
       if (isWeighed) n += 1;
-      return { judgement: judgementOf(table, weights, reading, causes), causes };
+      return { judgement: judgementOf(table, reading, causes, station), causes };
     });
   });
   return state.order.flatMap(({ table, place }) => made[table]?.[place] ?? []);

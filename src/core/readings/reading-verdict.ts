@@ -1,8 +1,6 @@
 import type { GoodRange } from '../setups/prediction.ts';
-import { changedStation } from './changed-station.ts';
 import type { ChangedStation, Judgement, LikelyCause } from './judgement.ts';
 import type { StationTable, TakenReading } from './station-table.ts';
-import type { TableWeights } from './table-weights.ts';
 import { tieOf } from './telling-test.ts';
 
 const LEAST_SHOWN = 0.01;
@@ -10,23 +8,24 @@ const LEAST_SHOWN = 0.01;
 /** A reading with its verdict, once the probabilities of its causes are known. */
 export function judgementOf(
   table: StationTable,
-  weights: TableWeights,
   taken: TakenReading,
   causes: readonly LikelyCause[],
+  changed: ChangedStation | null,
 ): Judgement {
   const { opened } = taken;
   if (opened.written === null) return opened.settled;
   const { base } = opened;
-  const station = changedStation(table, weights, taken);
+  // Who put it right, or was not led astray, is judged by the card.
+  const isByCard = causes.some(({ kind, probability }) => kind === 'good' && probability > 0.5);
+  const station = isByCard ? null : changed;
   const verdict = verdictOf(base, causes, station);
-  const at = table.apparatus.setups.map(({ at: each }) => each.setup);
-  const setup = at[taken.setup];
+  const setup = table.apparatus.setups[taken.setup]?.at.setup;
   return {
     ...base,
     causes: causes.filter(({ probability }) => probability >= LEAST_SHOWN).map(told),
     station,
     verdict,
-    tie: verdict === 'look again' && setup !== undefined ? tieOf(setup, at, causes) : null,
+    tie: verdict === 'look again' && setup !== undefined ? tieOf(setup, causes) : null,
   };
 }
 

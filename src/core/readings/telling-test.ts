@@ -55,7 +55,7 @@ const PLAIN = 4;
 /** Less far apart, a reading tells nothing: somebody has to look. */
 const HARDLY = 2;
 
-export function tieOf(setup: Setup, table: readonly Setup[], causes: readonly LikelyCause[]): Tie | null {
+export function tieOf(setup: Setup, causes: readonly LikelyCause[]): Tie | null {
   const wrong = causes.filter(({ kind }) => kind !== 'good' && kind !== 'unexplained');
   const [first] = wrong;
   if (first === undefined || first.probability < WORTH_NAMING) return null;
@@ -68,7 +68,7 @@ export function tieOf(setup: Setup, table: readonly Setup[], causes: readonly Li
   if (tied.length < 2) return null;
   return {
     causes: tied.map(named),
-    test: testFor(setup, table, tied),
+    test: knownTest(setup, tied),
   };
 }
 
@@ -81,7 +81,19 @@ const named = ({ code, facts }: LikelyCause): Named => ({ code, ...(facts === un
 
 const isCounted = (code: string): boolean => /hole|pin-|counted|turn|part-/.test(code);
 
-function testFor(setup: Setup, table: readonly Setup[], tied: readonly LikelyCause[]): TellingTest {
+/** Kept with the setup: the same ties come again with every reading of a class. */
+const known = new WeakMap<Setup, Map<string, TellingTest>>();
+
+function knownTest(setup: Setup, tied: readonly LikelyCause[]): TellingTest {
+  const all = known.get(setup) ?? new Map<string, TellingTest>();
+  known.set(setup, all);
+  const name = tied.map(causeKey).join('\n');
+  const found = all.get(name) ?? testFor(setup, tied);
+  all.set(name, found);
+  return found;
+}
+
+function testFor(setup: Setup, tied: readonly LikelyCause[]): TellingTest {
   const look = (kind: TestKind): TellingTest => ({
     kind,
     setup: setup.mark,
@@ -92,7 +104,7 @@ function testFor(setup: Setup, table: readonly Setup[], tied: readonly LikelyCau
   });
   // What was written is told from what was done by asking what stood beside the marks.
   if (tied.some(({ kind }) => kind === 'reading')) return look('look-at-unit');
-  const found = readingTests(setup, table)
+  const found = readingTests(setup)
     .map((test) => shownBy(test, setup, tied))
     .filter((each): each is TellingTest & { readonly apart: number } => each !== null && each.apart !== null);
   const plain = found.find(({ apart }) => apart >= PLAIN);
@@ -113,14 +125,14 @@ interface ReadingTest {
 }
 
 /** In the order of their trouble: the least first. */
-function readingTests(setup: Setup, table: readonly Setup[]): readonly ReadingTest[] {
+function readingTests(setup: Setup): readonly ReadingTest[] {
   if (setup.watched !== 'pull') return [];
   const slip = ({ persists }: DoingMistake): boolean => persists === 'reading';
   const ofWay = ({ code }: DoingMistake): boolean => code.startsWith('way.');
   const isTurned = setup.zeroed !== 'hook down' || setup.hang !== 'hook down';
   const other = otherWay(setup.way);
   const twice = heavier(setup);
-  const partners = setup.around?.partners ?? table.filter(({ mark }) => mark === setup.partner);
+  const partners = setup.around?.partners ?? [];
   const test = (kind: TestKind, of: Setup, more: Partial<ReadingTest> = {}): ReadingTest => ({
     kind,
     setup: of,
