@@ -104,14 +104,14 @@ function readTally({ machine, station, marks }: Setup, at: At): ReadingByChance 
   return { fate: 'reading', written: Math.max(0, nearestGraduation(marks, tally.value)) };
 }
 
-interface PullByChance {
+export interface PullByChance {
   readonly force: number;
   readonly sense: Sense;
   readonly moves: boolean;
 }
 
 /** The force at the hook for one state of the unknowns: the same four ways as in `pullOf`. */
-function pullByChance(setup: Setup, scale: SpringScale, at: At, place: number): PullByChance | Fate {
+export function pullByChance(setup: Setup, scale: SpringScale, at: At, place: number): PullByChance | Fate {
   const least = leastPull(setup, at);
   const raise = balanceFor(setup, at, setup.way === 'lower' ? 'raise' : setup.way);
   if (isNotDefined(raise)) return 'no balance';
