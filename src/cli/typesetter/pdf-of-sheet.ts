@@ -9,8 +9,10 @@ const fonts = dirname(
 );
 const compiler = NodeCompiler.create({ fontArgs: [{ fontPaths: [fonts] }] });
 
-/** Shares of the usual size at which words are set, the largest first; the last is still 10 points of 13. */
-const SHARES = [1, 0.95, 0.9, 0.85, 0.8, 0.77] as const;
+/** Shares of its size at which the words of a sheet are set, the largest first. */
+const SHARES = [1, 0.95, 0.9, 0.86, 0.8, 0.77] as const;
+/** The least that can still be read, 9 points of 10.5 and 10 of 13: common practice, no source. */
+const LEAST_SHARE = { usual: 0.86, large: 0.77, sign: 1 } as const;
 
 /** A sheet set by the engine in this very process: tagged PDF (PDF/UA-1) with its fonts in it. */
 export function pdfOfSheet(sheet: SheetOfPaper): Uint8Array {
@@ -23,10 +25,10 @@ export function pdfOfSheet(sheet: SheetOfPaper): Uint8Array {
 
 /** The largest type at which a sheet has no more sides than it may; nothing is cut where none is small enough. */
 function shareThatFits(
-  { mostSides }: SheetOfPaper,
+  { mostSides, size }: SheetOfPaper,
   at: (share: number) => Parameters<typeof compiler.compile>[0],
 ): number {
   if (mostSides === undefined) return 1;
   const fits = (share: number): boolean => (compiler.compile(at(share)).result?.numOfPages ?? 0) <= mostSides;
-  return SHARES.find(fits) ?? 1;
+  return SHARES.filter((share) => share >= LEAST_SHARE[size]).find(fits) ?? 1;
 }

@@ -11,7 +11,9 @@ import { ownUnit } from './judgement.ts';
  */
 export interface TellingFigure {
   readonly codes: readonly string[];
-  /** How often, an assumption: the base rates of its causes together. */
+  /** How often each of them happens, an assumption. */
+  readonly rates: readonly number[];
+  /** The rates of its causes together. */
   readonly rate: number;
   /** Number as it would be written without a unit; `null` where the pointer rests on its stop. */
   readonly number: number | null;
@@ -48,6 +50,7 @@ export function tellingFigures(setup: Setup, prediction: Prediction): readonly T
       return [
         {
           codes: cluster.map(({ code }) => code),
+          rates: cluster.map(({ rate }) => rate),
           rate: cluster.reduce((sum, { rate }) => sum + rate, 0),
           number: first.number,
           marks: first.marks,

@@ -30,7 +30,9 @@ export function linesOf(table: PreparedTable): readonly CarriedLine[] {
   for (const { setup, prediction } of table.setups)
     for (const figure of tellingFigures(setup, prediction)) {
       if (figure.rate < WORTH_CARRYING) continue;
-      const codes = figure.codes.slice(0, CAUSES_A_FIGURE);
+      const codes = figure.codes
+        .filter((_, n) => n === 0 || (figure.rates[n] ?? 0) >= WORTH_CARRYING)
+        .slice(0, CAUSES_A_FIGURE);
       const key = [codes.join(' '), figure.number === null].join(' ');
       const known = lines.get(key);
       lines.set(key, {

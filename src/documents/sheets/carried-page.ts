@@ -40,6 +40,8 @@ export const carriedPage: SheetKind = {
       name: 'carried-page',
       title: 'sheet.carried',
       about: 'sheet.carried.about',
+      // Who walks about has one hand for it: one side, wherever type that can be read allows.
+      mostSides: 1,
       blocks: (say, language) => {
         const tables = job.prepared.tables.map(carriedTable);
         return [

@@ -51,7 +51,8 @@ export const visitFoot = ({ sheet }: PaperJob): string =>
 export const visitSheet = (
   job: PaperJob,
   language: Language,
-  own: Pick<SheetOfPaper, 'name' | 'title' | 'blocks'> & Partial<Pick<SheetOfPaper, 'isLandscape' | 'size'>>,
+  own: Pick<SheetOfPaper, 'name' | 'title' | 'blocks'> &
+    Partial<Pick<SheetOfPaper, 'isLandscape' | 'size' | 'mostSides'>>,
 ): SheetOfPaper => ({
   language: languagePack(language).tag,
   paper: job.paper,
@@ -69,6 +70,7 @@ export function sheetForAdults(
     readonly title: string;
     readonly about: string;
     readonly facts?: readonly (readonly [string, string])[];
+    readonly mostSides?: number;
     readonly blocks: (say: Say, language: Language) => readonly Block[];
   },
 ): SheetOfPaper {
@@ -79,6 +81,7 @@ export function sheetForAdults(
   return visitSheet(job, language, {
     name: own.name,
     title,
+    ...(own.mostSides === undefined ? {} : { mostSides: own.mostSides }),
     blocks: [{ block: 'title', text: title, about: say(own.about), facts }, ...own.blocks(say, language)],
   });
 }
