@@ -3,7 +3,7 @@ import type { Explanation } from './explanation.ts';
 import { type Shown, withHabits } from './group-habit.ts';
 import type { LikelyCause } from './judgement.ts';
 import type { TableWeights } from './table-weights.ts';
-import { rateOf } from './weighing.ts';
+import { ledRate } from './weighing.ts';
 
 /** What probably happened at one reading, all hypotheses about its table together. */
 export interface CausePosterior {
@@ -48,7 +48,7 @@ export function causePosterior(weights: TableWeights, n: number, others: readonl
     const rates = withHabits(reading.explanations, others);
     const led = weighed.led[n] ?? 1;
     const parts = reading.explanations.map(
-      (each, e) => rateOf({ ...each, rate: rates[e] ?? 0 }, led) * (likelihoods[e] ?? 0),
+      (each, e) => ledRate(rates[e] ?? 0, each.led, led) * (likelihoods[e] ?? 0),
     );
     const total = parts.reduce((sum, each) => sum + each, reading.unexplained);
     unexplained += (probability * reading.unexplained) / total;

@@ -37,7 +37,7 @@ export function likelyAlone(
   const { shared = 0, middle = 0 } = at ?? {};
   let [close, wide] = [unexplained, unexplained];
   for (const each of explanations) {
-    const rate = rateOf(each, led ?? 1);
+    const rate = ledRate(each.rate, each.led, led ?? 1);
     close += rate * likelihoodOf(each, 0, shared, 1);
     wide += rate * likelihoodOf(each, 0, shared + (ELSEWHERE * middle) ** 2, 1);
   }
@@ -53,7 +53,7 @@ const WORTH = 0.3;
 const ledAfter = (led: number, seen: number, count: number): number => (led * WORTH + seen) / (WORTH + count);
 
 /** What a rate becomes where the group was led with probability `led`. */
-export const rateOf = ({ rate, led: isLed }: Explanation, led: number): number =>
+export const ledRate = (rate: number, isLed: boolean | null, led: number): number =>
   isLed === null ? rate : rate * (isLed ? led : 1 - led);
 
 const ELSEWHERE = 0.2;
@@ -77,7 +77,7 @@ export function evidenceOf(
     const share: number[] = [];
     let total = unexplained;
     for (const each of explanations) {
-      const weight = rateOf(each, isLed) * likelihoodOf(each, shift, doubt, noisier);
+      const weight = ledRate(each.rate, each.led, isLed) * likelihoodOf(each, shift, doubt, noisier);
       share.push(weight);
       total += weight;
     }
@@ -179,7 +179,7 @@ function sharesOf(reading: Weighable | undefined, row: readonly number[], led: n
   if (reading === undefined) return [];
   const weights = row.map((each, n) => {
     const explanation = reading.explanations[n];
-    return explanation === undefined ? 0 : each * rateOf(explanation, led);
+    return explanation === undefined ? 0 : each * ledRate(explanation.rate, explanation.led, led);
   });
   const total = weights.reduce((sum, each) => sum + each, reading.unexplained);
   return weights.map((each) => each / total);
