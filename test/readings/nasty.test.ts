@@ -1,5 +1,6 @@
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
+import fc from 'fast-check';
 import Papa from 'papaparse';
 import { describe, expect, it, test } from 'vitest';
 import { decodeText } from '../../src/cli/decode-text.ts';
@@ -96,6 +97,36 @@ describe.each(FILES)('the nastiest readings file, %s,', (name) => {
       for (const [column, cell] of Object.entries(row))
         if (column !== 'number') expect(cell).not.toMatch(/^[=+\-@]/);
     }
+  });
+});
+
+describe('whatever a group writes', () => {
+  it('is judged or told why not, and comes back from the CSV as it was written', () => {
+    const piece = fc.oneof(
+      fc.string({ unit: 'grapheme', maxLength: 4 }),
+      fc.constantFrom(...'0123456789.,;/-+~<>?OolI=@\'"\n\t'.split(''), '2.2', ' N', ' g', '½', 'about '),
+    );
+    const cells = fc.array(piece, { maxLength: 6 }).map((pieces) => pieces.join(''));
+    fc.assert(
+      fc.property(cells, cells, (written, note) => {
+        const text = Papa.unparse(
+          [
+            ['group', 'setup', 'reading', 'note'],
+            ['A', 'L1', written, note],
+          ],
+          { quotes: true },
+        );
+        const found = review(prepared, { name: 'one.csv', text });
+        const [judged] = found.judged;
+        const { value = null, meaning } = judged?.judgement ?? {};
+        expect(value === null || Number.isFinite(value)).toBe(true);
+        expect(meaning).toBeDefined();
+        const [again] = readReadingsFile({ name: 'again.csv', text: reviewCsv('es', found) }).readings;
+        const { reading } = judged?.judgement ?? {};
+        expect([again?.written, again?.note]).toEqual([reading?.written, reading?.note]);
+      }),
+      { seed: 20260512, numRuns: 200 },
+    );
   });
 });
 
