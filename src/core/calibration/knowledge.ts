@@ -40,6 +40,9 @@ export const withKnowledge = <Q extends number>(value: Measured<Q>, knowledge: K
 export const setupWithKnowledge = (setup: Setup, knowledge: Knowledge): Setup =>
   knowledge.unknowns.length === 0 ? setup : mapSetup(setup, rewrittenBy(knowledge));
 
+/** A tie this weak is no row of a budget: it takes a million-millionth from the variance. */
+const NEGLIGIBLE = 1e-6;
+
 /** The factor is found once, however many values are rewritten. */
 function rewrittenBy(knowledge: Knowledge): <Q extends number>(value: Measured<Q>) => Measured<Q> {
   const { unknowns, shift, covariance } = knowledge;
@@ -66,9 +69,11 @@ function rewrittenBy(knowledge: Knowledge): <Q extends number>(value: Measured<Q
     }
     const told = [...slopes].flatMap(([j, slope]): readonly Part[] => {
       const unknown = known[j];
-      return unknown === undefined || slope === 0 ? [] : [{ unknown, slope }];
+      return unknown === undefined ? [] : [{ unknown, slope }];
     });
-    return { value: moved as typeof value.value, parts: [...others, ...told] };
+    const whole = Math.hypot(...told.map(({ unknown, slope }) => slope * unknown.u));
+    const worth = told.filter(({ unknown, slope }) => Math.abs(slope) * unknown.u > NEGLIGIBLE * whole);
+    return { value: moved as typeof value.value, parts: [...others, ...worth] };
   };
 }
 
