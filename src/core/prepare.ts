@@ -18,7 +18,7 @@ import { withAround } from './setups/around.ts';
 import { differenceToSee } from './setups/difference.ts';
 import { rankEase } from './setups/ease.ts';
 import { lastDigitDecides } from './setups/last-digit.ts';
-import { makeSetup } from './setups/make-setup.ts';
+import { makeSetup, type SetupDescription } from './setups/make-setup.ts';
 import { predict } from './setups/predict.ts';
 import type { Prediction } from './setups/prediction.ts';
 import type { Reader, Setup } from './setups/setup.ts';
@@ -178,7 +178,8 @@ function prepareTable(
   };
 }
 
-const asKnown = (setup: Setup, known: Known | null): Setup =>
+/** A setup with what the bench readings tell. */
+export const asKnown = (setup: Setup, known: Known | null): Setup =>
   known === null ? setup : { ...setupWithKnowledge(setup, known.knowledge), benchSince: known.since };
 
 const partsIn = ({ preparation, load, scale, instruments }: ResolvedSetup): readonly string[] => [
@@ -193,9 +194,20 @@ const partsIn = ({ preparation, load, scale, instruments }: ResolvedSetup): read
 ];
 
 function madeSetup(table: ResolvedTable, resolved: ResolvedSetup, gravity: GravityHere, reader: Reader) {
+  const description = descriptionOf(table, resolved, gravity, reader);
+  return description === null ? { setup: null, diagnostics: [] } : makeSetup(description);
+}
+
+/** A setup as the files give it: what it is made from, and what advice changes in it. */
+export function descriptionOf(
+  table: ResolvedTable,
+  resolved: ResolvedSetup,
+  gravity: GravityHere,
+  reader: Reader,
+): SetupDescription | null {
   const machine = machineNamed(resolved.machine);
-  if (machine === undefined) return { setup: null, diagnostics: [] };
-  return makeSetup({
+  if (machine === undefined) return null;
+  return {
     table: table.table,
     mark: resolved.mark,
     machine,
@@ -210,7 +222,7 @@ function madeSetup(table: ResolvedTable, resolved: ResolvedSetup, gravity: Gravi
     gravityWorking: gravity.working,
     reader,
     partner: resolved.partner,
-  });
+  };
 }
 
 /** From this age on nobody limits the pull unless the activity says so. */
@@ -219,7 +231,7 @@ const GROWN_ENOUGH = 11;
 const SMALL_HANDS: Newtons = newtons(10);
 
 /** Who reads: what the activity says, else the sourced scatter and the limit of small hands. */
-function readerOf(activity: Activity): Reader {
+export function readerOf(activity: Activity): Reader {
   const { age, handLimit, handScatter: stated } = activity;
   return {
     scatter: stated?.value ?? handScatter.share,
