@@ -23,6 +23,8 @@ export interface TellingFigure {
 
 /** Rarer causes, one weight of many, only stand in the way of likelier ones: common practice, no source. */
 const WORTH_TELLING = 0.004;
+/** Its figure is the partner's own, which stands in the key beside this one. */
+const SWAPPED = 'setup.swapped';
 
 /**
  * The figures of the likely causes that lie outside the good range, likeliest first. Causes within a
@@ -35,7 +37,7 @@ export function tellingFigures(setup: Setup, prediction: Prediction): readonly T
   const own = setup.marks ?? setup.scale?.graduations;
   if (own === undefined) return [];
   const found = causesOf(setup, ownUnit(setup))
-    .filter(({ rate }) => rate >= WORTH_TELLING)
+    .filter(({ code, rate }) => rate >= WORTH_TELLING && code !== SWAPPED)
     .flatMap((cause) => figureOfCause(cause, setup, own, good));
   const clusters: Seen[][] = [];
   for (const each of [...found].sort((a, b) => b.rate - a.rate)) {

@@ -26,7 +26,7 @@ export const causes = {
   'cause.reading.in-turns': 'the number counts turns',
   'cause.way.speeding-up': 'read while the load was still speeding up',
   'cause.load.other-weight': 'another weight hung there than the card says',
-  'cause.setup.swapped': 'the reading of a partner setup stands in this row',
+  'cause.setup.swapped': "a partner setup's reading",
   'cause.reading.ten-times': 'the point or comma is missing: ten times too much',
   'cause.reading.a-tenth': 'the point or comma is a place too far left: a tenth',
   'cause.reading.a-hundred-times': 'the point or comma is missing: a hundred times too much',

@@ -102,7 +102,7 @@ export const sheetsVisit = {
   'sheet.carried.say.wedge.past-the-mark': 'draw it back to its mark.',
   'sheet.carried.say.way.speeding-up': 'pull slowly and evenly.',
   'sheet.carried.say.load.other-weight': 'read the mark on the load.',
-  'sheet.carried.say.setup.swapped': 'look which setup the row is for.',
+  'sheet.carried.say.setup.swapped': 'look for the setup on the card.',
   'sheet.carried.say.holes': 'count the holes against the card.',
   'sheet.carried.say.scale.zero-from-hook-down': 'zero the scale the way it hangs.',
   'sheet.carried.say.scale.zero-set-in-place': 'zero the scale hook down.',

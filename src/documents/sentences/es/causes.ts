@@ -27,7 +27,7 @@ export const causes = {
   'cause.reading.in-turns': 'el número cuenta vueltas',
   'cause.way.speeding-up': 'se leyó mientras la carga aún ganaba velocidad',
   'cause.load.other-weight': 'colgaba otra pesa que la de la tarjeta',
-  'cause.setup.swapped': 'en esta fila está la lectura de un montaje pareja',
+  'cause.setup.swapped': 'la lectura de un montaje pareja',
   'cause.reading.ten-times': 'falta el punto o la coma: diez veces de más',
   'cause.reading.a-tenth': 'el punto o la coma está un lugar más a la izquierda: la décima parte',
   'cause.reading.a-hundred-times': 'falta el punto o la coma: cien veces de más',
