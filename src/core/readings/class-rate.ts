@@ -1,63 +1,78 @@
 import type { CausePosterior, PosteriorCause } from './cause-posterior.ts';
+import type { LikelyCause } from './likely-cause.ts';
 
-/** One number of the class: what it is taken for, and how probable any mistake was before it was read. */
+/** How often anything but a good reading is made, by kind: a share of readings, or a factor on such shares. */
+export type ByKind = Readonly<Record<Exclude<LikelyCause['kind'], 'good'>, number>>;
+
+/** One number of the class: what it is taken for, and how probable each kind was before it was read. */
 export interface Counted {
   readonly group: string;
   readonly posterior: CausePosterior;
-  /** Sum of the base rates of everything that is no good reading, of 1. */
-  readonly expected: number;
+  readonly expected: ByKind;
 }
 
-/** The base rates together are worth so many mistakes that were seen. Common practice, no source. */
-const WORTH = 1;
-const STEPS = 12;
+const KINDS = ['doing', 'reading', 'unexplained'] as const;
+/** The base rates of each kind together are worth so many mistakes that were seen. Common practice, no source. */
+const WORTH = 0.5;
+const STEPS = 10;
 
 /**
- * How many times as many mistakes this class makes as the base rates say (odds against good readings): found from the
- * class itself, because nobody has counted. A habit counts once, what the station or the card did
- * doesn't count. Expectation and maximisation, beginning at 1 with the weight of one mistake.
+ * How many times as many mistakes this class makes as the base rates say, kind by kind: found from the
+ * class itself, because nobody has counted. A habit counts once; what the station or the card did
+ * doesn't count. Expectation and maximisation on the odds against good readings, from 1 on.
  *
- * @example classRate([]) // => 1
+ * @example classRate([]).doing // => 1
  */
-export function classRate(numbers: readonly Counted[]): number {
+export function classRate(numbers: readonly Counted[]): ByKind {
   const often = new Map<string, number>();
   for (const { group, posterior } of numbers)
     for (const { tableKey, ofChance } of posterior.causes)
       if (ofChance > 0)
         often.set(`${group}\n${tableKey}`, (often.get(`${group}\n${tableKey}`) ?? 0) + ofChance);
-  const once = (group: string, { tableKey, ofChance }: PosteriorCause): number =>
-    tableKey === 'good' ? 0 : ofChance / Math.max(1, often.get(`${group}\n${tableKey}`) ?? 1);
+  const once = (group: string, { tableKey }: PosteriorCause): number =>
+    1 / Math.max(1, often.get(`${group}\n${tableKey}`) ?? 1);
   const seen = numbers.map(({ group, posterior, expected }) => {
-    const chance = chanceOf(posterior);
-    const counts = posterior.causes.reduce((sum, each) => sum + once(group, each), 0);
-    return { chance, share: chance === 0 ? 0 : counts / chance, expected };
+    const chance = { doing: 0, reading: 0, unexplained: 0 };
+    const counts = { doing: 0, reading: 0, unexplained: 0 };
+    for (const each of posterior.causes)
+      if (each.kind !== 'good' && each.ofChance > 0) {
+        chance[each.kind] += each.ofChance;
+        counts[each.kind] += each.ofChance * once(group, each);
+      }
+    return { chance, counts, expected };
   });
-  let times = 1;
+  const times = { doing: 1, reading: 1, unexplained: 1 };
   for (let step = 0; step < STEPS; step += 1) {
-    let [mistakes, expected] = [WORTH, WORTH * times];
-    for (const { chance, share, expected: before } of seen) {
-      mistakes += share * oddsTimes(chance, times);
-      expected += oddsTimes(before, times);
+    const mistakes = { doing: WORTH, reading: WORTH, unexplained: WORTH };
+    const likely = {
+      doing: WORTH * times.doing,
+      reading: WORTH * times.reading,
+      unexplained: WORTH * times.unexplained,
+    };
+    for (const { chance, counts, expected } of seen) {
+      const [after, before] = [1 / totalAt(chance, times), 1 / totalAt(expected, times)];
+      for (const kind of KINDS) {
+        mistakes[kind] += counts[kind] * times[kind] * after;
+        likely[kind] += expected[kind] * times[kind] * before;
+      }
     }
-    times *= mistakes / expected;
+    for (const kind of KINDS) times[kind] *= mistakes[kind] / likely[kind];
   }
   return times;
 }
 
-/** Probability that something happened which hangs on a base rate. */
-const chanceOf = ({ causes }: CausePosterior): number => causes.reduce((sum, each) => sum + each.ofChance, 0);
-
-/** A probability whose odds are multiplied. */
-const oddsTimes = (p: number, times: number): number => (times * p) / (1 - p + times * p);
+/** What shares of 1 add up to with the rest, where each kind becomes so many times as probable. */
+const totalAt = (shares: ByKind, times: ByKind): number =>
+  KINDS.reduce((sum, kind) => sum + (times[kind] - 1) * shares[kind], 1);
 
 /** The causes of a reading in a class that makes so many times as many mistakes, most probable first. */
-export function atRate(causes: readonly PosteriorCause[], times: number): readonly PosteriorCause[] {
-  const chance = causes.reduce((sum, each) => sum + each.ofChance, 0);
-  const total = 1 - chance + times * chance;
+export function atRate(causes: readonly PosteriorCause[], times: ByKind): readonly PosteriorCause[] {
+  const factor = ({ kind }: PosteriorCause): number => (kind === 'good' ? 1 : times[kind]);
+  const total = causes.reduce((sum, each) => sum + (factor(each) - 1) * each.ofChance, 1);
   return causes
     .map((each) => ({
       ...each,
-      probability: (each.probability + (times - 1) * each.ofChance) / total,
+      probability: (each.probability + (factor(each) - 1) * each.ofChance) / total,
       ofStation: each.ofStation / total,
     }))
     .sort((a, b) => b.probability - a.probability);

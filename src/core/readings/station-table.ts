@@ -1,6 +1,7 @@
 import type { Predicted } from '../setups/difference.ts';
 import { type Apparatus, type ApparatusAtSetup, apparatusOf } from './apparatus.ts';
 import { type Cause, causesOf } from './causes.ts';
+import type { ByKind } from './class-rate.ts';
 import {
   type Explanation,
   explanationOf,
@@ -41,8 +42,8 @@ export interface TakenReading {
   readonly opened: Opened;
   readonly explanations: readonly Explanation[];
   readonly unexplained: number;
-  /** How probable anything but a good reading is before it is read. */
-  readonly expected: number;
+  /** How probable each kind of mistake is before it is read. */
+  readonly expected: ByKind;
   /** Mistakes, by what they are called for the table, that its number would have shown. */
   readonly possible: ReadonlySet<string>;
   /** Mistakes, by what they are called for the table, that explain it better than a good reading does. */
@@ -59,7 +60,7 @@ export function taken(table: StationTable, reading: WrittenReading, setup: numbe
     opened: open,
     explanations: [],
     unexplained: 1,
-    expected: 0,
+    expected: { doing: 0, reading: 0, unexplained: 0 },
     points: [],
     possible: new Set<string>(),
   };
@@ -81,10 +82,11 @@ export function taken(table: StationTable, reading: WrittenReading, setup: numbe
   };
 }
 
-function expectedOf(causes: readonly Cause[], unexplained: number): number {
-  const good = causes.find(({ kind }) => kind === 'good')?.rate ?? 0;
-  const all = causes.reduce((sum, { rate }) => sum + rate, unexplained);
-  return 1 - good / all;
+function expectedOf(causes: readonly Cause[], unexplained: number): ByKind {
+  const sums = { good: 0, doing: 0, reading: 0 };
+  for (const { kind, rate } of causes) sums[kind] += rate;
+  const all = sums.good + sums.doing + sums.reading + unexplained;
+  return { doing: sums.doing / all, reading: sums.reading / all, unexplained: unexplained / all };
 }
 
 /** Causes of a reading at a setup, with the rates that are assumed today. */
@@ -115,7 +117,7 @@ export const plausible = (
   });
 
 /** A mistake is pointed to where it beats the good reading and comes near the best of all. */
-const NEAR_THE_BEST = 0.3;
+const NEAR_THE_BEST = 0.1;
 
 function pointsTo(explanations: readonly Explanation[], shared: number): readonly string[] {
   const seen = explanations.map((each) => likelihoodOf(each, 0, shared, 1));
