@@ -5,6 +5,7 @@ import { bench } from './bench.ts';
 import { causes } from './causes.ts';
 import { cautions } from './cautions.ts';
 import { classFindings } from './class-findings.ts';
+import { classSummary } from './class-summary.ts';
 import { drawings } from './drawings.ts';
 import { fields } from './fields.ts';
 import { fileFields } from './file-fields.ts';
@@ -39,6 +40,7 @@ export const spanish = {
     causes,
     cautions,
     classFindings,
+    classSummary,
     drawings,
     fields,
     fileFields,
