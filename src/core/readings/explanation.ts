@@ -2,7 +2,7 @@ import type { Facts } from '../diagnostics/diagnostic.ts';
 import type { Persists } from '../machines/machine.ts';
 import type { Setup } from '../setups/setup.ts';
 import { type Cause, causeKey } from './causes.ts';
-import { densityBetween } from './figure.ts';
+import { densityBetween, normalShare } from './figure.ts';
 import type { ReadingUnit } from './written-reading.ts';
 
 /**
@@ -32,6 +32,8 @@ export interface Explanation {
   readonly measure: number;
   /** Where there is no figure but a stop: 1 or 0, whatever the apparatus; else `null`. */
   readonly fixed: number | null;
+  /** Where all that was said is that the pointer stands beyond this; else `null`. */
+  readonly beyond: number | null;
   /** Whether such a reading tells where the apparatus stands. */
   readonly informs: boolean;
   /** The figure is that of a station that has changed, and the group read it well. */
@@ -49,14 +51,21 @@ export interface FigureSpread {
   readonly own: number;
 }
 
-/** A number as it was written; `atStop` where the group wrote that the pointer rests on its stop. */
-export type Written = { readonly number: number; readonly unit: ReadingUnit } | 'at the stop';
+/** A number as it was written, or that the pointer rests on its stop or stands beyond the last mark. */
+export type Written =
+  | { readonly number: number; readonly unit: ReadingUnit }
+  | 'at the stop'
+  | 'off the scale';
 
 /** How probable the reading is under an explanation, with the apparatus moved by `shift` ± √`doubt`. */
 export function likelihoodOf(of: Explanation, shift: number, doubt: number, noisier: number): number {
   if (of.fixed !== null) return of.fixed;
   const u = Math.sqrt(of.gain ** 2 * doubt + of.noise * noisier);
   const moved = of.gain * shift;
+  if (of.beyond !== null) {
+    const middle = (of.low + of.high) / 2 + moved;
+    return 1 - normalShare((of.beyond - middle) / Math.hypot(u, (of.high - of.low) / Math.sqrt(12)));
+  }
   return densityBetween(of.low + moved, of.high + moved, u, of.value) * of.measure;
 }
 
@@ -64,9 +73,16 @@ export function likelihoodOf(of: Explanation, shift: number, doubt: number, nois
 export function explanationOf(cause: Cause, written: Written, setup: Setup, good: FigureSpread): Explanation {
   const { code, facts, kind, rate, figure, persists } = cause;
   const names = { code, facts, key: causeKey(cause), tableKey: tableKeyOf(cause) };
-  const none = { ...names, kind, rate, persists, ofStation: false, led: null, informs: false };
+  const none = { ...names, kind, rate, persists, ofStation: false, led: null, informs: false, beyond: null };
   const nothing = { value: 0, low: 0, high: 0, gain: 0, noise: 0, measure: 0 };
   if (written === 'at the stop') return { ...none, ...nothing, fixed: figure === null ? 1 : 0 };
+  if (written === 'off the scale') {
+    const range = setup.scale?.range ?? Number.MAX_VALUE;
+    if (figure === null) return { ...none, ...nothing, fixed: 0 };
+    const noise = Math.max(figure.u ** 2 - good.shared, good.own);
+    const { low, high } = figure;
+    return { ...none, ...nothing, low, high, gain: 1, noise, measure: 1, fixed: null, beyond: range };
+  }
   const unit = cause.unit ?? written.unit;
   const value = written.number * unit.si;
   if (figure === null) {
@@ -103,9 +119,12 @@ export function tableKeyOf({ code, facts = {} }: Pick<Cause, 'code' | 'facts'>):
 /** Numbers that a slip of the pen can lead to: from a thousandth to a thousand times the figure. */
 const DECADES = Math.log(1e6);
 
+/** Of readings that nothing explains, so many would be beyond the last mark. Common practice, no source. */
+const UNKNOWN_BEYOND = 0.1;
+
 /** How probable a number is that nothing explains: half anywhere on the marks, half in six decades. */
 export function unexplainedLikelihood(written: Written, setup: Setup): number {
-  if (written === 'at the stop') return 1;
+  if (typeof written === 'string') return written === 'at the stop' ? 1 : UNKNOWN_BEYOND;
   const { number, unit } = written;
   const span = (setup.scale?.range ?? 1) / unit.si;
   const onTheMarks = Math.abs(number) <= span ? (0.5 * grain(number, setup, unit)) / span : 0;

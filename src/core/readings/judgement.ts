@@ -58,9 +58,10 @@ export function opened(reading: WrittenReading, { setup, prediction }: Predicted
     case 'bound':
       return settled({ verdict: 'not judged', because: notDefined('reading.bound') });
     case 'off the scale':
-      return outcome.kind === 'off the scale'
-        ? settled({ verdict: 'good' })
-        : settled({ verdict: 'look again', causes: [UNEXPLAINED] });
+      if (outcome.kind === 'off the scale') return settled({ verdict: 'good' });
+      return good === null && outcome.kind !== 'on its stop'
+        ? settled({ verdict: 'not judged', because: whyNot(outcome) })
+        : { settled: null, written: 'off the scale', base: { ...base, verdict: 'look again' } };
     case 'at the stop':
       return outcome.kind === 'on its stop'
         ? settled({ verdict: 'good' })
@@ -78,14 +79,6 @@ export function opened(reading: WrittenReading, { setup, prediction }: Predicted
     }
   }
 }
-
-const UNEXPLAINED: LikelyCause = {
-  code: 'unexplained',
-  kind: 'unexplained',
-  wouldShow: null,
-  probability: 1,
-  ofStation: 0,
-};
 
 /** The unit that a bare number is in: the instrument's own marks. */
 export function ownUnit(setup: Setup): ReadingUnit {

@@ -39,7 +39,6 @@ function verdictOf(
   causes: readonly LikelyCause[],
   station: ChangedStation | null,
 ): Judgement['verdict'] {
-  if (base.value === null) return 'look again';
   const isIn = (range: GoodRange | null): boolean => {
     const slack = 1e-9 * Math.abs(base.value ?? 0);
     return range !== null && (base.value ?? 0) >= range.from - slack && (base.value ?? 0) <= range.to + slack;
@@ -48,6 +47,8 @@ function verdictOf(
     (sum, { kind, probability, ofStation }) => sum + (kind === 'good' ? probability : ofStation),
     0,
   );
+  // Where the pointer rests on its stop or stands beyond its marks there is nothing to be a little off by.
+  if (base.value === null) return well > 0.5 ? 'good' : 'look again';
   if (station !== null && (isIn(station.good) || well > 0.5))
     return isIn(station.good) || isIn(base.good) ? 'good' : 'a little off';
   if (station !== null) return 'look again';

@@ -11,6 +11,7 @@ import {
   type Written,
 } from './explanation.ts';
 import { type Opened, opened, ownUnit } from './judgement.ts';
+import { offScaleCauses } from './off-scale-causes.ts';
 import type { WrittenReading } from './written-reading.ts';
 
 /** A table as its readings are judged: what its setups share, and what may happen at each. */
@@ -94,9 +95,10 @@ export function causesOfReading(table: StationTable, setup: number, written: Wri
   const at = table.apparatus.setups[setup]?.at;
   if (at === undefined) return [];
   const { rateFactor } = table;
-  return written === 'at the stop'
-    ? causesOf(at.setup, ownUnit(at.setup), at.prediction, { rateFactor })
-    : causesOf(at.setup, written.unit, at.prediction, { rateFactor, number: written.number });
+  if (typeof written !== 'string')
+    return causesOf(at.setup, written.unit, at.prediction, { rateFactor, number: written.number });
+  const causes = causesOf(at.setup, ownUnit(at.setup), at.prediction, { rateFactor });
+  return written === 'at the stop' ? causes : [...causes, ...offScaleCauses(at.setup, rateFactor)];
 }
 
 /** Farther than this from its figure, counted in the widest doubt that a hypothesis allows. */
@@ -112,6 +114,8 @@ export const plausible = (
     if (each.kind === 'good') return true;
     if (each.fixed !== null) return each.fixed > 0;
     const middle = (each.low + each.high) / 2;
+    if (each.beyond !== null)
+      return likelihoodOf(each, 0, shared + (WIDEST_SHARE * each.high) ** 2, 1) > 0.01;
     const u = Math.sqrt(9 * shared * each.gain ** 2 + (WIDEST_SHARE * middle) ** 2 + 3 * each.noise);
     return Math.abs(each.value - middle) < (each.high - each.low) / 2 + FAR * u;
   });
