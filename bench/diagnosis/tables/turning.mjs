@@ -107,6 +107,7 @@ export function screwTable(chance) {
         { name: 'not flush', weight: 2, persists: 'reading', state: { ...at, gap: lead / 2 } },
       ];
     },
-    spoil: (truth) => ({ ...truth, gap: truth.gap + 0.25 * lead }),
+    // Another thread than the one that is named: finer or coarser by a step.
+    spoil: (truth) => ({ ...truth, lead: truth.lead * chance.pick([0.8, 1.2]) }),
   };
 }
