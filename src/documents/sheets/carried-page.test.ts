@@ -111,8 +111,8 @@ test('two causes of one number have a remedy each, once where it is the same', (
   expect(said(/came back down; or the board stood one pin too low/)).toBe(
     'read while the load goes up; or count the pins against the card.',
   );
-  expect(said(/too far right; or the pin sat one hole too far left/)).toBe(
-    'count the holes against the card.',
+  expect(said(/too far right; or what carries the load went up empty/)).toBe(
+    'count the holes against the card; or put the load on.',
   );
   // Marks so coarse that two holes leave the same number.
   const coarse = demoPrepared((text, file) =>

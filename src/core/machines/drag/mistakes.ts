@@ -8,7 +8,7 @@ import type { Drag } from './station.ts';
 /** Base rates are assumptions: common practice, no source. */
 const STRING_OFF = 0.05;
 const READ_NEAR = 0.03;
-const LEFT_EMPTY = 0.005;
+const LEFT_EMPTY = 0.01;
 const FIFTEEN_DEGREES = exactly(radians(Math.PI / 12));
 
 /** What goes wrong when a load is dragged: the hand stands higher than the hook, or it is read too late. */

@@ -9,7 +9,7 @@ import { angleOf, type InclinedPlane } from './station.ts';
 const PIN_OFF = 0.02;
 const STRING_OFF = 0.03;
 const READ_NEAR = 0.03;
-const LEFT_EMPTY = 0.005;
+const LEFT_EMPTY = 0.01;
 
 /** What goes wrong at an inclined plane: the prop one pin off, the string not along the slope, read too late. */
 export const mistakes: readonly UsualMistake<InclinedPlane>[] = [
