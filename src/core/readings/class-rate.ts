@@ -12,8 +12,11 @@ export interface Counted {
 }
 
 const KINDS = ['doing', 'reading', 'unexplained'] as const;
-/** The base rates of each kind together are worth so many mistakes that were seen. Common practice, no source. */
-const WORTH = 0.5;
+/**
+ * The base rates of each kind together are worth so many mistakes that were seen: a class makes only a few that
+ * are plain enough to count. Common practice, no source.
+ */
+const WORTH = 4;
 const STEPS = 10;
 
 /**

@@ -138,10 +138,10 @@ describe('the memory of a group', () => {
 
 describe('the memory of a class', () => {
   it('takes a kit that is off for what it is, and judges the groups by the kit as it is', () => {
-    // Every pull at the lever a fifth too much: a bar, say, that is heavier than its file says.
+    // Every pull at the lever a third too much, and no mistake that leads there at both setups.
     const readings = Array.from({ length: 6 }, (_, n) => [
-      row(`group ${n}`, 'L1', n % 2 === 0 ? '2.7' : '2.6'),
-      row(`group ${n}`, 'L2', n % 2 === 0 ? '5.3' : '5.2'),
+      row(`group ${n}`, 'L1', n % 2 === 0 ? '2.9' : '3.0'),
+      row(`group ${n}`, 'L3', n % 2 === 0 ? '2.0' : '1.9'),
     ]).flat();
     const state = classAfter(readings);
     expect(judgements(state).filter(({ verdict }) => verdict === 'look again')).toEqual([]);

@@ -194,7 +194,7 @@ describe('what is no number', () => {
 
   it.each([
     ['about two', 'reading.not-a-number'],
-    ['2.0.1', 'reading.not-a-number'],
+    ['2.0.1', 'reading.unclear-figures'],
     ['half', 'reading.not-a-number'],
     ['2 furlongs', 'reading.unknown-unit'],
     ['12 cm', 'reading.wrong-dimension'],

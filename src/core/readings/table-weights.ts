@@ -68,7 +68,7 @@ interface Screened {
 /** As many changes are weighed in full; of the rest a rough look has shown that they are far behind. */
 const MOST_CHANGES = 5;
 /** So far behind (as a logarithm) the best of them, or behind no change at all, a change is not weighed. */
-const FAR_BEHIND = 7;
+const FAR_BEHIND = 8;
 
 /**
  * Changes worth weighing: each reading is looked at by itself, with the apparatus anywhere that it may be, and
