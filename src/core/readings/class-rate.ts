@@ -1,8 +1,5 @@
 import type { CausePosterior, PosteriorCause } from './cause-posterior.ts';
-import type { LikelyCause } from './likely-cause.ts';
-
-/** How often anything but a good reading is made, by kind: a share of readings, or a factor on such shares. */
-export type ByKind = Readonly<Record<Exclude<LikelyCause['kind'], 'good'>, number>>;
+import type { ByKind } from './likely-cause.ts';
 
 /** One number of the class: what it is taken for, and how probable each kind was before it was read. */
 export interface Counted {

@@ -23,3 +23,6 @@ export interface ChangedStation {
   /** What is good at the station as it stands. */
   readonly good: GoodRange;
 }
+
+/** How often anything but a good reading is made, by kind: a share of readings, or a factor on such shares. */
+export type ByKind = Readonly<Record<Exclude<LikelyCause['kind'], 'good'>, number>>;

@@ -1,7 +1,6 @@
 import type { Predicted } from '../setups/difference.ts';
 import { type Apparatus, type ApparatusAtSetup, apparatusOf } from './apparatus.ts';
 import { type Cause, causesOf } from './causes.ts';
-import type { ByKind } from './class-rate.ts';
 import {
   type Explanation,
   explanationOf,
@@ -11,6 +10,7 @@ import {
   type Written,
 } from './explanation.ts';
 import { type Opened, opened, ownUnit } from './judgement.ts';
+import type { ByKind } from './likely-cause.ts';
 import { offScaleCauses } from './off-scale-causes.ts';
 import type { WrittenReading } from './written-reading.ts';
 
