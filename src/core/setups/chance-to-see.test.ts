@@ -73,7 +73,7 @@ describe('the chance that a group sees what partner setups show', () => {
       trials: 4000,
       seed: 11,
     });
-    // Four standard deviations of a share of 4000 groups, and as much again for the 400 copies.
+    // Four standard deviations of a share of 4000 groups, and as much again for the copies.
     expect(Math.abs(seen.once.order - trials.order)).toBeLessThan(0.05);
     expect(Math.abs(seen.once.ratio - trials.ratio)).toBeLessThan(0.05);
   });

@@ -1,6 +1,6 @@
 import { isNotDefined } from '../description/not-defined.ts';
 import type { SpringScale } from '../instruments/spring-scale.ts';
-import { normalShare } from '../uncertainty/probability.ts';
+import { tabledNormalShare } from '../uncertainty/normal-table.ts';
 import type { At } from '../uncertainty/propagate.ts';
 import { pullByChance } from './reading-by-chance.ts';
 import type { Setup } from './setup.ts';
@@ -113,7 +113,7 @@ function addReading(
   const last = Math.round((shown + FAR * deviation) / step);
   let below = 0;
   for (let mark = first; mark < last; mark += 1) {
-    const upTo = normalBelow(((mark + 0.5) * step - shown) / deviation);
+    const upTo = tabledNormalShare(((mark + 0.5) * step - shown) / deviation);
     add(mark, upTo - below);
     below = upTo;
   }
@@ -150,18 +150,4 @@ function trimmed({ step, low, shares }: ReadingOdds): ReadingOdds {
   while (first < last && (shares[first] ?? 0) < NOTHING) first += 1;
   while (last > first && (shares[last] ?? 0) < NOTHING) last -= 1;
   return { step, low: low + first, shares: shares.slice(first, last + 1) };
-}
-
-/** The normal law in steps of 1/256 with straight lines between: within 5e-7 of it. */
-const STEPS = 256;
-let table: Float64Array | null = null;
-
-function normalBelow(z: number): number {
-  table ??= Float64Array.from({ length: 2 * (FAR + 1) * STEPS + 1 }, (_, n) =>
-    normalShare(n / STEPS - (FAR + 1)),
-  );
-  const place = (z + FAR + 1) * STEPS;
-  const n = Math.min(Math.max(Math.floor(place), 0), table.length - 2);
-  const [from, to] = [table[n] ?? 0, table[n + 1] ?? 1];
-  return from + (place - n) * (to - from);
 }

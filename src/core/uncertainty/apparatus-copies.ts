@@ -1,5 +1,5 @@
 import type { Unknown } from './measured.ts';
-import { normalShare, quantileFrom } from './probability.ts';
+import { tabledNormalQuantile } from './normal-table.ts';
 import type { At } from './propagate.ts';
 import { randomFrom } from './random.ts';
 
@@ -25,11 +25,10 @@ export interface ApparatusCopies {
 export function apparatusCopies(count: number, seed: number): ApparatusCopies {
   const drawn = new Map<string, Float64Array>();
   const drawsOf = (unknown: Unknown): Float64Array => {
-    const key = `${unknown.shape} ${unknown.id}`;
-    const before = drawn.get(key);
+    const before = drawn.get(unknown.id);
     if (before !== undefined) return before;
     const draws = spreadDraws(unknown, count, seed);
-    drawn.set(key, draws);
+    drawn.set(unknown.id, draws);
     return draws;
   };
   return {
@@ -49,7 +48,7 @@ function spreadDraws({ id, shape }: Unknown, count: number, seed: number): Float
   const draws = new Float64Array(count);
   for (let n = 0; n < count; n += 1) {
     const share = (n + random.even()) / count;
-    draws[n] = shape === 'even' ? Math.sqrt(3) * (2 * share - 1) : normalAt(share);
+    draws[n] = shape === 'even' ? Math.sqrt(3) * (2 * share - 1) : tabledNormalQuantile(share);
   }
   for (let n = count - 1; n > 0; n -= 1) {
     const other = Math.floor(random.even() * (n + 1));
@@ -59,8 +58,6 @@ function spreadDraws({ id, shape }: Unknown, count: number, seed: number): Float
   }
   return draws;
 }
-
-const normalAt = (share: number): number => quantileFrom(normalShare, share, -9, 9);
 
 /** A whole number from a name (FNV-1a, 32 bits). */
 function numberOf(name: string): number {
