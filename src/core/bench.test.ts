@@ -5,6 +5,9 @@ import { confusedOnBench, measureNextAtTables } from './bench.ts';
 import { isError } from './diagnostics/diagnostic.ts';
 import { addedLine } from './files/bench-book-file.ts';
 import { type Prepared, prepare } from './prepare.ts';
+import { causesOf } from './readings/causes.ts';
+import { figureOf } from './readings/figure.ts';
+import { ownUnit } from './readings/judgement.ts';
 import { setupNamed, setupsOf } from './review.ts';
 import { standardUncertainty } from './uncertainty/measured.ts';
 
@@ -50,6 +53,26 @@ describe('a key that follows a bench book', () => {
     // Read as 1.45 N where the files had made it 1.64 N.
     expect(Math.abs(expectedOf(prepared, 'S2') - 1.45)).toBeLessThan(0.05);
     expect(expectedOf(without, 'S2')).toBeGreaterThan(1.6);
+  });
+
+  it('holds for what may be taken for it too: the same weight elsewhere, and the partner setup', () => {
+    const prepared = withBook(book.text);
+    const at = (found: Prepared, mark: string) => {
+      const setup = setupNamed(found, mark);
+      if (setup === null) throw new Error(mark);
+      return setup;
+    };
+    const otherWeight = (found: Prepared) =>
+      at(found, 'L1').setup.around?.weights.find(({ mark }) => mark === 'W200')?.load;
+    expect(otherWeight(prepared)).toEqual(at(prepared, 'S1').setup.load);
+    expect(otherWeight(prepared)).not.toEqual(otherWeight(without));
+    for (const found of [prepared, without]) {
+      const { setup, prediction } = at(found, 'S1');
+      const swapped = causesOf(setup, ownUnit(setup), prediction).find(
+        ({ code }) => code === 'setup.swapped',
+      );
+      expect(swapped?.figure).toEqual(figureOf(at(found, 'S2').prediction.outcome));
+    }
   });
 
   it('is the key of the files alone where no line stands in the book', () => {

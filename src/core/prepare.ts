@@ -143,14 +143,15 @@ function prepareTable(
   known: Known | null,
 ) {
   const made = table.setups.map((resolved) => ({ resolved, ...madeSetup(table, resolved, gravity, reader) }));
+  const together = made.flatMap(({ setup }) => (setup === null ? [] : [setup]));
   const built = made.flatMap(({ resolved, setup }) =>
-    setup === null ? [] : [{ resolved, setup: asKnown(setup, known) }],
+    setup === null
+      ? []
+      : [{ resolved, setup: asKnown(withAround(setup, resolved.load, together, parts), known) }],
   );
   const predictions = rankEase(built.map(({ setup }) => predict(setup)));
-  const together = built.map(({ setup }) => setup);
-  const setups = built.flatMap(({ resolved, setup: alone }, n): readonly PreparedSetup[] => {
+  const setups = built.flatMap(({ resolved, setup }, n): readonly PreparedSetup[] => {
     const prediction = predictions[n];
-    const setup = withAround(alone, resolved.load, together, parts);
     return prediction === undefined
       ? []
       : [

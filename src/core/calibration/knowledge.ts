@@ -1,4 +1,4 @@
-import { mapSetup } from '../setups/map-setup.ts';
+import { mapAround, mapSetup } from '../setups/map-setup.ts';
 import type { Setup } from '../setups/setup.ts';
 import { cholesky, element, type Matrix } from '../uncertainty/matrix.ts';
 import type { Measured, Part, Unknown } from '../uncertainty/measured.ts';
@@ -36,9 +36,13 @@ export const NOTHING_KNOWN: Knowledge = { unknowns: [], shift: [], covariance: [
 export const withKnowledge = <Q extends number>(value: Measured<Q>, knowledge: Knowledge): Measured<Q> =>
   rewrittenBy(knowledge)(value);
 
-/** Every value of a setup as it is known now. */
-export const setupWithKnowledge = (setup: Setup, knowledge: Knowledge): Setup =>
-  knowledge.unknowns.length === 0 ? setup : mapSetup(setup, rewrittenBy(knowledge));
+/** Every value of a setup as it is known now, and of what may be taken for what belongs there. */
+export function setupWithKnowledge(setup: Setup, knowledge: Knowledge): Setup {
+  if (knowledge.unknowns.length === 0) return setup;
+  const change = rewrittenBy(knowledge);
+  const known = mapSetup(setup, change);
+  return setup.around === undefined ? known : { ...known, around: mapAround(setup.around, change) };
+}
 
 /** A tie this weak is no row of a budget: it takes a million-millionth from the variance. */
 const NEGLIGIBLE = 1e-6;

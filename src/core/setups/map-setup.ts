@@ -4,7 +4,7 @@ import type { Load } from '../parts/weight.ts';
 import type { Measured } from '../uncertainty/measured.ts';
 import { predictScale } from './predict-scale.ts';
 import { predictTally } from './predict-tally.ts';
-import type { Setup } from './setup.ts';
+import type { Around, Setup } from './setup.ts';
 
 /** Another value in place of each measured one: moved, better known. */
 export type Change = <Q extends number>(value: Measured<Q>) => Measured<Q>;
@@ -25,6 +25,13 @@ export function mapSetup(setup: Setup, change: Change): Setup {
     lift: lift === null ? null : change(lift),
   };
 }
+
+/** What lies and stands around a setup, changed in the same way: it may be taken for what belongs there. */
+export const mapAround = (around: Around, change: Change): Around => ({
+  ...around,
+  weights: around.weights.map(({ mark, load }) => ({ mark, load: mapped(load, change) as Load })),
+  partners: around.partners.map((partner) => mapSetup(partner, change)),
+});
 
 /** A station is plain data: measured values stand in its inputs, in lists, and in stages. */
 function mapped(data: unknown, change: Change): unknown {
