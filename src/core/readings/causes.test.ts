@@ -272,4 +272,16 @@ describe('base rates', () => {
     const doing = (causes: readonly Cause[]) => causes.find(({ kind }) => kind === 'doing')?.figure;
     expect(doing(first)).toBe(doing(second));
   });
+
+  it('are the same whatever was asked for before: another number, another unit, another factor', () => {
+    const marked = upright({ scale: scaleOf({ graduation: 0.2 }) });
+    const prediction = predict(marked);
+    const asking = { number: 2.43, rateFactor: 2 };
+    const alone = causesOf(upright({ scale: scaleOf({ graduation: 0.2 }) }), NEWTONS, prediction, asking);
+    for (const other of [{}, { number: 1.2 }, { rateFactor: 3 }])
+      causesOf(marked, NEWTONS, prediction, other);
+    causesOf(marked, unitOf('grams'), prediction, asking);
+    expect(causesOf(marked, NEWTONS, prediction, asking)).toEqual(alone);
+    expect(alone.map(({ code }) => code)).toContain('reading.digits-swapped');
+  });
 });

@@ -9,7 +9,7 @@ import type { Setup } from '../setups/setup.ts';
 import { type Assumptions, BASE_RATES } from './base-rates.ts';
 import { type DoingMistake, doingMistakes } from './doing-mistakes.ts';
 import { type Figure, figureOf } from './figure.ts';
-import { penSlips } from './pen-slips.ts';
+import { numberSlips, type PenSlip, plainSlips } from './pen-slips.ts';
 import type { ReadingUnit } from './written-reading.ts';
 
 export { unitsFor } from './pen-slips.ts';
@@ -57,12 +57,11 @@ export function causesOf(
   prediction: Prediction = predict(setup),
   { rateFactor = 1, number }: Asking = {},
 ): readonly Cause[] {
-  const figure = figureOf(prediction.outcome);
-  const found = [
-    ...doingCauses(setup, prediction, figure),
-    ...readingCauses(setup, own, figure, number ?? null),
-    ...schoolbookCauses(prediction, figure),
-  ].map((cause) => ({ ...cause, rate: cause.rate * rateFactor }));
+  const { figure, done, slips, schoolbook } = withoutNumber(setup, own, prediction);
+  const ofDigits =
+    number === undefined || figure === null ? [] : penCauses(numberSlips(setup, own, number), figure);
+  const all = [...done, ...slips, ...ofDigits, ...schoolbook];
+  const found = rateFactor === 1 ? all : all.map((cause) => ({ ...cause, rate: cause.rate * rateFactor }));
   const rest = found.reduce((sum, cause) => sum + cause.rate, 0);
   return [
     {
@@ -75,6 +74,35 @@ export function causesOf(
     },
     ...found,
   ];
+}
+
+/** What may happen whatever number is then written. */
+interface WithoutNumber {
+  readonly figure: Figure | null;
+  readonly done: readonly Cause[];
+  readonly slips: readonly Cause[];
+  readonly schoolbook: readonly Cause[];
+}
+
+/** Kept for each prediction of a setup and each unit: a class asks for them again with every reading. */
+const asked = new WeakMap<Setup, WeakMap<Prediction, WeakMap<ReadingUnit, WithoutNumber>>>();
+
+function withoutNumber(setup: Setup, own: ReadingUnit, prediction: Prediction): WithoutNumber {
+  const bySetup = asked.get(setup) ?? new WeakMap<Prediction, WeakMap<ReadingUnit, WithoutNumber>>();
+  asked.set(setup, bySetup);
+  const byPrediction = bySetup.get(prediction) ?? new WeakMap<ReadingUnit, WithoutNumber>();
+  bySetup.set(prediction, byPrediction);
+  const before = byPrediction.get(own);
+  if (before !== undefined) return before;
+  const figure = figureOf(prediction.outcome);
+  const found: WithoutNumber = {
+    figure,
+    done: doingCauses(setup, prediction, figure),
+    slips: figure === null ? [] : penCauses(plainSlips(setup, own), figure),
+    schoolbook: schoolbookCauses(prediction, figure),
+  };
+  byPrediction.set(own, found);
+  return found;
 }
 
 /** However many mistakes can be made somewhere, every second reading is good: common practice, no source. */
@@ -129,15 +157,8 @@ function stoodWrong(setup: Setup): StoodWrong {
   return found;
 }
 
-const readingCauses = (
-  setup: Setup,
-  own: ReadingUnit,
-  figure: Figure | null,
-  number: number | null,
-): readonly Cause[] =>
-  figure === null
-    ? []
-    : penSlips(setup, own, number).map((slip) => ({ ...slip, kind: 'reading' as const, figure }));
+const penCauses = (slips: readonly PenSlip[], figure: Figure): readonly Cause[] =>
+  slips.map((slip) => ({ ...slip, kind: 'reading' as const, figure }));
 
 /**
  * The frictionless figure, where the scale would hardly show it: somebody reckoned instead of reading.

@@ -15,14 +15,19 @@ export interface PenSlip {
 export const unitsFor = (setup: Setup): readonly ReadingUnit[] =>
   setup.watched === 'pull' ? pullUnits : setup.watched === 'turns' ? turnUnits : travelUnits;
 
-/**
- * The slips that a number in a unit can come from. Those that hang on its digits are known only where the
- * number is: their unit is that in which the number, as written, is the one that was meant.
- */
-export const penSlips = (setup: Setup, own: ReadingUnit, number: number | null): readonly PenSlip[] => [
+/** The slips that any number in a unit can come from. */
+export const plainSlips = (setup: Setup, own: ReadingUnit): readonly PenSlip[] => [
   ...unitSlips(setup, own),
   ...pointSlips(setup, own),
-  ...(number === null ? [] : [...digitSlips(own, number), ...markSlips(setup, own, number)]),
+];
+
+/**
+ * The slips that hang on the digits of a number: their unit is that in which the number, as written, is the
+ * one that was meant.
+ */
+export const numberSlips = (setup: Setup, own: ReadingUnit, number: number): readonly PenSlip[] => [
+  ...digitSlips(own, number),
+  ...markSlips(setup, own, number),
 ];
 
 /** Another unit: one that the scale has a column for, or one that was in the head. */
