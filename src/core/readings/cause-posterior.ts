@@ -22,7 +22,7 @@ export interface PosteriorCause extends LikelyCause {
 }
 
 /** Less probable than this, a cause is not kept. */
-const NOTHING = 1e-5;
+const NOTHING = 1e-6;
 
 interface Sum {
   readonly explanation: Explanation;
@@ -31,6 +31,14 @@ interface Sum {
   ofChance: number;
   wouldShow: number;
 }
+
+const sumOf = (explanation: Explanation): Sum => ({
+  explanation,
+  probability: 0,
+  ofStation: 0,
+  ofChance: 0,
+  wouldShow: Number.NaN,
+});
 
 /**
  * Bayes over good, each mistake and "unexplained" for the n-th number of a table: under each hypothesis rate x likelihood
@@ -47,22 +55,20 @@ export function causePosterior(weights: TableWeights, n: number, others: readonl
     if (reading === undefined) continue;
     const rates = withHabits(reading.explanations, others);
     const led = weighed.led[n] ?? 1;
-    const parts = reading.explanations.map(
-      (each, e) => ledRate(rates[e] ?? 0, each.led, led) * (likelihoods[e] ?? 0),
-    );
-    const total = parts.reduce((sum, each) => sum + each, reading.unexplained);
+    let total = reading.unexplained;
+    const parts = reading.explanations.map((each, e) => {
+      const part = ledRate(rates[e] ?? 0, each.led, led) * (likelihoods[e] ?? 0);
+      total += part;
+      return part;
+    });
     unexplained += (probability * reading.unexplained) / total;
     const shift = weighed.belief.mean[reading.setup] ?? 0;
-    for (const [e, explanation] of reading.explanations.entries()) {
+    for (let e = 0; e < parts.length; e += 1) {
+      const explanation = reading.explanations[e];
       const share = (probability * (parts[e] ?? 0)) / total;
+      if (explanation === undefined || share < NOTHING) continue;
       const { key, tableKey, ofStation, fixed, low, high, gain } = explanation;
-      const sum = sums.get(key) ?? {
-        explanation,
-        probability: 0,
-        ofStation: 0,
-        ofChance: 0,
-        wouldShow: Number.NaN,
-      };
+      const sum = sums.get(key) ?? sumOf(explanation);
       if (fixed === null && (Number.isNaN(sum.wouldShow) || share > sum.probability))
         sum.wouldShow = (low + high) / 2 + gain * shift;
       sum.probability += share;

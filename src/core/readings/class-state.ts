@@ -143,7 +143,12 @@ interface Judged {
   readonly causes: readonly PosteriorCause[];
 }
 
+/** A state never changes, so that what is said of it is reckoned once. */
+const known = new WeakMap<ClassState, readonly Judged[]>();
+
 function judgedIn(state: ClassState): readonly Judged[] {
+  const before = known.get(state);
+  if (before !== undefined) return before;
   const times = classRate(countedIn(state));
   const made = state.tables.map(({ table, weights, inGroup, stations }) => {
     let n = 0;
@@ -155,7 +160,9 @@ function judgedIn(state: ClassState): readonly Judged[] {
       return { judgement: judgementOf(table, reading, causes, station), causes };
     });
   });
-  return state.order.flatMap(({ table, place }) => made[table]?.[place] ?? []);
+  const found = state.order.flatMap(({ table, place }) => made[table]?.[place] ?? []);
+  known.set(state, found);
+  return found;
 }
 
 const countedIn = ({ tables }: ClassState): readonly Counted[] =>

@@ -102,7 +102,7 @@ export function causesOfReading(table: StationTable, setup: number, written: Wri
 }
 
 /** Farther than this from its figure, counted in the widest doubt that a hypothesis allows. */
-const FAR = 6;
+const FAR = 4;
 const WIDEST_SHARE = 0.25;
 
 /** Without what no hypothesis could make probable; the good explanation always stays. */

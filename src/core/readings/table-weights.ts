@@ -35,15 +35,24 @@ export function tableWeights(table: StationTable, readings: readonly TakenReadin
   const numbers = readings.filter(({ opened }) => opened.written !== null);
   if (numbers.length === 0) return { readings, numbers, groups, live: [] };
   const priors = new Map<string, readonly (readonly number[])[]>();
-  const seen = screened(table, numbers, groups).flatMap(({ possible, weighable }) =>
-    hypothesesOf(possible).map((hypothesis) => {
-      const { apparatus, noisier } = hypothesis;
-      const prior = priors.get(apparatus) ?? priorOf(table.apparatus, apparatus);
-      priors.set(apparatus, prior);
-      const { evidence } = evidenceOf(weighable, prior, noisier);
-      return { hypothesis, readings: weighable, prior, score: evidence + Math.log(hypothesis.prior) };
-    }),
-  );
+  const weighed = (weighable: readonly Weighable[], hypothesis: TableHypothesis): Seen => {
+    const { apparatus, noisier } = hypothesis;
+    const prior = priors.get(apparatus) ?? priorOf(table.apparatus, apparatus);
+    priors.set(apparatus, prior);
+    const { evidence } = evidenceOf(weighable, prior, noisier);
+    return { hypothesis, readings: weighable, prior, score: evidence + Math.log(hypothesis.prior) };
+  };
+  const seen: Seen[] = [];
+  let highest = Number.NEGATIVE_INFINITY;
+  for (const { possible, weighable } of screened(table, numbers, groups)) {
+    // A change that is hopeless with a kit as its file says is so with any other.
+    for (const [n, hypothesis] of hypothesesOf(possible).entries()) {
+      const found = weighed(weighable, hypothesis);
+      if (possible.change !== null && n === 0 && found.score < highest - FAR_BEHIND) break;
+      seen.push(found);
+      highest = Math.max(highest, found.score);
+    }
+  }
   const best = Math.max(...seen.map(({ score }) => score));
   const kept = seen.filter(({ score }) => Math.exp(score - best) > HOPELESS);
   const total = kept.reduce((sum, { score }) => sum + Math.exp(score - best), 0);
@@ -58,6 +67,13 @@ export function tableWeights(table: StationTable, readings: readonly TakenReadin
       weighed: weigh(weighable, prior, hypothesis.noisier),
     })),
   };
+}
+
+interface Seen {
+  readonly hypothesis: TableHypothesis;
+  readonly readings: readonly Weighable[];
+  readonly prior: readonly (readonly number[])[];
+  readonly score: number;
 }
 
 interface Screened {
