@@ -6,7 +6,7 @@ export const classFindings = {
   'review.tables': 'What whole tables say:',
   'review.groups': 'What comes again and again:',
   'review.station': 'judged against the station as it stands now: {range}',
-  'finding.same mistake': 'Table {table}: {groups} of {of} groups found what is shown where {cause}.',
+  'finding.same mistake': 'Table {table}: {groups} of {of} groups found what this would leave: {cause}.',
   'finding.off the list':
     'Table {table}: the readings agree with one another ({groups} groups), but not with the card, and nothing on the list explains it.',
   'finding.figure': '{setup}: {found} is found, {expected} was expected.',
@@ -36,5 +36,5 @@ export const classFindings = {
   'test.count-again': 'count holes, parts or turns at {setup} against the card',
   'test.look-at-unit': 'ask where the pointer stood at {setup}, and beside which numbers',
   'test.check-card': 'go through the card of {setup} step by step',
-  'test.shows': '{figure} where {cause}',
+  'test.shows': '{figure} if it is this: {cause}',
 } as const;
