@@ -1,5 +1,6 @@
 import { nearestName } from '../core/diagnostics/nearest-name.ts';
 import { type Command, EXIT, FileFault, type Terminal, UsageFault } from './command.ts';
+import { advice } from './commands/advice.ts';
 import { arrival } from './commands/arrival.ts';
 import { bench } from './commands/bench.ts';
 import { check } from './commands/check.ts';
@@ -12,6 +13,7 @@ import { next } from './commands/next.ts';
 import { pages } from './commands/pages.ts';
 import { print } from './commands/print.ts';
 import { readingLevel } from './commands/reading-level.ts';
+import { rehearse } from './commands/rehearse.ts';
 import { review } from './commands/review.ts';
 import { schema } from './commands/schema.ts';
 import { trials } from './commands/trials.ts';
@@ -23,7 +25,9 @@ const commands: readonly Command[] = [
   explain,
   pages,
   print,
+  advice,
   review,
+  rehearse,
   trials,
   bench,
   next,

@@ -19,7 +19,7 @@ import { startTypesetter } from '../typesetter/typesetter.ts';
 
 export const PAPER_FOLDER = 'handspike-paper';
 
-const PAPERS: Readonly<Record<string, Paper>> = { a4: 'a4', letter: 'us-letter' };
+export const PAPERS: Readonly<Record<string, Paper>> = { a4: 'a4', letter: 'us-letter' };
 
 export const print: Command = {
   name: 'print',

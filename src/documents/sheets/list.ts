@@ -5,6 +5,7 @@ import { dataCharts } from './data-chart.ts';
 import { packingList } from './packing-list.ts';
 import type { SheetKind } from './paper-job.ts';
 import { partLabels } from './part-labels.ts';
+import { rehearsalSheet } from './rehearsal-sheet.ts';
 import { rekeySheet } from './rekey-sheet.ts';
 import { scaleTags } from './scale-tags.ts';
 import { substitutionSlips } from './substitution-slips.ts';
@@ -26,4 +27,5 @@ export const sheetKinds: readonly SheetKind[] = [
   carriedPage,
   substitutionSlips,
   teachersGuide,
+  rehearsalSheet,
 ];

@@ -138,16 +138,16 @@ const reasonText = (language: Language, { because, facts }: NotDefined): string 
 
 function leftOutText(language: Language, { setup, leftOut, withoutNumber }: SetupFound): readonly string[] {
   const told = (which: 'mistake' | 'station', key: string): readonly string[] => {
-    const readings = leftOut
-      .filter(({ because }) => because === which)
-      .map(({ group, written, code, facts }) =>
-        sentence(language, 'summary.left-out.one', {
-          group,
-          written: written.replace(/[\p{Cc}\p{Cf}\s]+/gu, ' '),
-          cause: causeName(language, { code, ...(facts === undefined ? {} : { facts }) }),
-        }),
-      );
-    return readings.length === 0 ? [] : [sentence(language, key, { setup, readings })];
+    const byCause = new Map<string, string[]>();
+    for (const { because, group, written, code, facts } of leftOut) {
+      if (because !== which) continue;
+      const cause = causeName(language, { code, ...(facts === undefined ? {} : { facts }) });
+      byCause.set(cause, [...(byCause.get(cause) ?? []), `${group} ${onOneLine(written)}`]);
+    }
+    const readings = [...byCause].map(([cause, each]) =>
+      sentence(language, 'summary.left-out.one', { readings: each.join(', '), cause }),
+    );
+    return readings.length === 0 ? [] : [sentence(language, key, { setup, readings: readings.join('; ') })];
   };
   return [
     ...told('mistake', 'summary.left-out'),
@@ -279,10 +279,13 @@ const surprisingText = (language: Language, { surprising }: ClassSummary): reado
     sentence(language, 'summary.surprising.one', {
       group,
       setup,
-      written: written.replace(/[\p{Cc}\p{Cf}\s]+/gu, ' '),
+      written: onOneLine(written),
       percent: percent(efficiency),
       u: percent(1.96 * u),
     }),
   );
+
+/** A cell may hold line ends, and marks that a terminal would obey. */
+const onOneLine = (text: string): string => text.replace(/[\p{Cc}\p{Cf}\s]+/gu, ' ');
 
 const percent = (share: number): number => Math.round(100 * share);

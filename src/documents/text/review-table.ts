@@ -1,17 +1,22 @@
+import { reckonedAt } from '../../core/readings/reckoned-reading.ts';
 import type { JudgedReading, Review } from '../../core/review.ts';
 import type { Language } from '../sentences/language.ts';
 import { hasSentence, sentence } from '../sentences/sentence.ts';
-import { causeName, causeToTry } from './cause-text.ts';
+import { causeNamed } from './cause-text.ts';
 import { habitText, tableFindingText, tieText } from './class-findings-text.ts';
+import { classSummaryText } from './class-summary-text.ts';
 import { columns, wrapped } from './columns.ts';
 import { goodRangeOf, rangeText } from './prediction-text.ts';
+import { likelyCauses, queriedText } from './queried-text.ts';
+import { reckonedText } from './reckoned-text.ts';
 import { noteText, writtenRemarks } from './written-remarks.ts';
 
 const WIDTH = 100;
-/** Causes less probable than this are not worth a teacher's minute. */
-const WORTH_SAYING = 0.1;
 
-/** All readings of a file, a line each; what to look at again stands below its reading. */
+/**
+ * All readings of a file for a teacher with five minutes: how many are to be looked at, what whole tables and
+ * groups have in common, then each reading on a line with what there is to say below it, and what the class found.
+ */
 export function reviewTable(language: Language, review: Review, file: string): string {
   const head = ['line', 'group', 'setup', 'written', 'good', 'verdict'].map((key) =>
     sentence(language, `review.column.${key}`),
@@ -28,12 +33,7 @@ export function reviewTable(language: Language, review: Review, file: string): s
   const [first = '', ...lines] = columns([head, ...rows], ['right', 'left', 'left', 'left', 'left', 'left']);
   return [
     sentence(language, 'review.title', { file }),
-    '',
-    first,
-    ...review.judged.flatMap((judged, n) => [
-      lines[n] ?? '',
-      ...remarks(language, judged, setups).map((each) => `      ${each}`),
-    ]),
+    tally(language, review),
     ...section(
       sentence(language, 'review.tables'),
       review.tables.map((finding) => tableFindingText(language, finding, setups)),
@@ -42,6 +42,12 @@ export function reviewTable(language: Language, review: Review, file: string): s
       sentence(language, 'review.groups'),
       ownHabits(review).map((habit) => [habitText(language, habit)]),
     ),
+    '',
+    first,
+    ...review.judged.flatMap((judged, n) => [
+      lines[n] ?? '',
+      ...remarks(language, judged, setups).map((each) => `      ${each}`),
+    ]),
     ...section(
       sentence(language, 'review.notes'),
       review.notes.map((note) => [onOneLine(noteText(language, note))]),
@@ -60,8 +66,7 @@ export function reviewTable(language: Language, review: Review, file: string): s
             }`,
           ]),
         ]),
-    '',
-    tally(language, review),
+    ...classSummaryText(language, review).flatMap((line, n) => (n === 0 ? ['', line] : [line])),
     '',
   ].join('\n');
 }
@@ -115,9 +120,10 @@ const goodText = (language: Language, at: JudgedReading['at']): string => {
 /** What to say: how it was read, likely causes with how likely, the one thing to try, and what tells them apart. */
 function remarks(
   language: Language,
-  { judgement, at }: JudgedReading,
+  judged: JudgedReading,
   setups: readonly JudgedReading['at'][],
 ): readonly string[] {
+  const { judgement, at } = judged;
   const { because, station } = judgement;
   const why =
     because !== null && hasSentence(language, because.because)
@@ -131,26 +137,28 @@ function remarks(
     ...why,
     ...writtenRemarks(language, judgement.meaning),
     ...changed,
-    ...(judgement.verdict === 'look again' ? whatHappened(language, judgement, setups) : []),
+    ...whatHappened(language, judgement, setups),
+    ...reckonedAt(judged).flatMap((reckoned) => reckonedText(language, reckoned)),
   ].flatMap((each) => wrapped(each, WIDTH - 6));
 }
 
 function whatHappened(
   language: Language,
-  { causes, tie }: JudgedReading['judgement'],
+  judgement: JudgedReading['judgement'],
   setups: readonly JudgedReading['at'][],
 ): readonly string[] {
-  const likely = causes.filter((cause) => cause.kind !== 'good' && cause.probability >= WORTH_SAYING);
-  const [first] = likely;
-  const test = tie === null ? '' : tieText(language, tie, setups);
+  const said = queriedText(language, judgement);
+  if (said === null) return [];
+  const test = judgement.tie === null ? '' : tieText(language, judgement.tie, setups);
   return [
-    ...likely.map((cause) =>
+    ...likelyCauses(judgement).map((cause) =>
       sentence(language, 'review.cause', {
-        cause: causeName(language, cause),
+        cause: causeNamed(language, cause),
         percent: Math.round(cause.probability * 100),
       }),
     ),
-    ...(first === undefined ? [] : [causeToTry(language, first)]),
+    sentence(language, 'review.to-group', { text: said.toGroup }),
+    sentence(language, 'review.to-teacher', { text: said.toTeacher }),
     ...(test === '' ? [] : [test]),
   ];
 }

@@ -15,7 +15,7 @@ export const classSummary = {
   'summary.left-out':
     'Left out of {setup}, since a mistake is more probable than a good reading: {readings}.',
   'summary.left-out.station': 'Left out of {setup}, since the station was probably changed: {readings}.',
-  'summary.left-out.one': '{group} wrote {written} ({cause})',
+  'summary.left-out.one': '{readings} ({cause})',
   'summary.without-number': 'Without a number at {setup}: {count}.',
   'summary.hand':
     'Readings of this class scatter by {share} % of themselves, by all its pulls together; the key assumes {assumed} %.',

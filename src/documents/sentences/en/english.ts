@@ -1,5 +1,6 @@
 import { sentencesEn } from '../../../core/machines/list.ts';
 import { mergedSentences } from '../merged-sentences.ts';
+import { advices } from './advices.ts';
 import { arrivals } from './arrivals.ts';
 import { bench } from './bench.ts';
 import { causes } from './causes.ts';
@@ -18,6 +19,7 @@ import { outcomes } from './outcomes.ts';
 import { readingLevels } from './reading-levels.ts';
 import { readingsIn } from './readings-in.ts';
 import { reckonings } from './reckonings.ts';
+import { rehearsals } from './rehearsals.ts';
 import { reviews } from './reviews.ts';
 import { sheetsKit } from './sheets-kit.ts';
 import { sheetsVisit } from './sheets-visit.ts';
@@ -35,6 +37,7 @@ export const english = {
   decimal: 'point',
   sentences: mergedSentences(
     'English',
+    advices,
     arrivals,
     bench,
     causes,
@@ -53,6 +56,7 @@ export const english = {
     readingLevels,
     readingsIn,
     reckonings,
+    rehearsals,
     reviews,
     sheetsKit,
     sheetsVisit,

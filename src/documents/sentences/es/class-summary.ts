@@ -15,7 +15,7 @@ export const classSummary = {
   'summary.left-out': 'Fuera de {setup}, porque un error es más probable que una buena lectura: {readings}.',
   'summary.left-out.station':
     'Fuera de {setup}, porque la estación probablemente había cambiado: {readings}.',
-  'summary.left-out.one': '{group} escribió {written} ({cause})',
+  'summary.left-out.one': '{readings} ({cause})',
   'summary.without-number': 'Sin número en {setup}: {count}.',
   'summary.hand':
     'Las lecturas de esta clase se dispersan un {share} % de su valor, según todas sus fuerzas juntas; la clave supone un {assumed} %.',
