@@ -31,7 +31,7 @@ const finding = (own: Partial<TableFinding>): TableFinding => ({
 describe('what a whole table says', () => {
   it('names how many groups, the figures on the scale, both causes and the test with both its outcomes', () => {
     expect(tableFindingText('en', finding({}), setups)).toEqual([
-      `Table 1: 6 of 8 groups found what is shown where ${oldZero}.`,
+      `Table 1: 6 of 8 groups found what this would leave: ${oldZero}.`,
       'L1: 1.9 N is found, 2.2 N was expected.',
       'Perhaps the station has changed, from group C on (70 %).',
       'Perhaps the card leads everybody there (30 %).',
