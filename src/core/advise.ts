@@ -25,6 +25,7 @@ import type { SetupDescription } from './setups/make-setup.ts';
 import { type Search, searchPairs } from './setups/pair-search.ts';
 import { optionsFor } from './setups/setup-options.ts';
 import { type Trouble, troublesOf } from './setups/trouble.ts';
+import { type WantedScale, wantedScale } from './setups/wanted-scale.ts';
 import { vocabulary } from './words.ts';
 
 /** What a table shows to a class, what can't work there, and what would do better. */
@@ -35,12 +36,16 @@ export interface TableAdvice extends Titled {
   readonly searched: Searched;
 }
 
-/** A setup that can't be used as it stands, or hardly, with the nearest that work; no cures where a pair has them. */
+/** A setup that can't be used as it stands, or hardly, with the nearest that work; own cures only where no pair has one. */
 export interface SetupAdvice {
   readonly at: PreparedSetup;
   readonly troubles: readonly Trouble[];
   readonly shows: Showing;
   readonly cures: readonly Alternative[];
+  /** An alternative of one of its pairs cures it. */
+  readonly isCuredWithPair: boolean;
+  /** The scale that would do, where nothing in the kit does and another scale would. */
+  readonly wants: WantedScale | null;
 }
 
 export interface PairAdvice {
@@ -51,6 +56,8 @@ export interface PairAdvice {
   /** Nothing is in the way, and one reading at each setup shows order and ratio to the wanted share of groups. */
   readonly isGood: boolean;
   readonly now: Showing;
+  /** Setups of the pair that others are compared with as well: what is changed in them changes there too. */
+  readonly alsoWith: readonly { readonly setup: string; readonly others: readonly string[] }[];
   readonly alternatives: readonly Alternative[];
 }
 
@@ -119,7 +126,7 @@ function adviceFor(table: PreparedTable, descriptions: Descriptions, search: Sea
       .filter(({ setup, prediction }) => troublesOf(setup, prediction).length > 0)
       .map(({ setup }) => setup.mark),
   );
-  const pairs = pairsOf(table).map((pair) => pairAdvice(pair, troubled, descriptions, search));
+  const pairs = pairsOf(table).map((pair) => pairAdvice(pair, table, troubled, descriptions, search));
   const cured = new Set(
     pairs
       .filter(({ alternatives }) => alternatives.length > 0)
@@ -155,6 +162,7 @@ function pairsOf({ setups }: PreparedTable): readonly Pair[] {
 
 function pairAdvice(
   { first, second }: Pair,
+  table: PreparedTable,
   troubled: ReadonlySet<string>,
   descriptions: Descriptions,
   search: Search,
@@ -182,6 +190,13 @@ function pairAdvice(
     chance,
     isGood,
     now,
+    alsoWith: setups.flatMap(({ mark, partner }) => {
+      const others = table.setups
+        .map((each) => each.setup)
+        .filter((each) => !setups.includes(each) && (each.partner === mark || each.mark === partner))
+        .map((each) => each.mark);
+      return others.length === 0 ? [] : [{ setup: mark, others }];
+    }),
     alternatives,
   };
 }
@@ -202,7 +217,8 @@ function setupAdvice(
           shows,
           search,
         );
-  return { at, troubles: troublesOf(at.setup, at.prediction), shows, cures };
+  const wants = isCured || cures.length > 0 ? null : wantedScale(at.setup);
+  return { at, troubles: troublesOf(at.setup, at.prediction), shows, cures, isCuredWithPair: isCured, wants };
 }
 
 /** The setups that one is compared with, either way. */

@@ -2,7 +2,7 @@ import { isNotDefined } from '../description/not-defined.ts';
 import type { Facts } from '../diagnostics/diagnostic.ts';
 import { apparatusCopies } from '../uncertainty/apparatus-copies.ts';
 import { bestFigure } from './best-figure.ts';
-import { type ChanceToSee, chanceToSee } from './chance-to-see.ts';
+import { type ChanceToSee, COPIES, chanceToSee } from './chance-to-see.ts';
 import { type FoundSetup, READ_BY, shareRead } from './cure-search.ts';
 import { type FoundPair, type Search, type SetOtherwise, worthOf } from './pair-search.ts';
 import { predict } from './predict.ts';
@@ -55,7 +55,6 @@ const FEW = 3;
 const WORTH_SAYING = 0.02;
 /** Of those that were found best, so many are verified at most. */
 const VERIFIED = 10;
-const COPIES = 200;
 
 /** What setups show as they stand. */
 export function showingOf(setups: readonly Setup[], chance: ChanceToSee | null, seed: number): Showing {
@@ -85,7 +84,7 @@ export function alternativePairs(
   search: Search,
 ): readonly Alternative[] {
   const standing =
-    isTroubled || now.chance === null ? null : worthOf(now.chance.once.ratio, now.chance.ratio, []);
+    isTroubled || now.chance === null ? null : worthOf(now.chance.once.ratio, now.chance.ratio, [], false);
   return fewOf(found, (pair) => {
     const predicted = pair.setups.map((setup) => ({ setup, prediction: predict(setup) }));
     const { wanted, seed } = search;
@@ -96,9 +95,12 @@ export function alternativePairs(
     });
     if (isNotDefined(chance)) return null;
     const set = pair.changes.map(({ option }) => option);
-    const worth = worthOf(chance.once.ratio, chance.ratio, set);
+    const worth = worthOf(chance.once.ratio, chance.ratio, set, pair.turnsRound);
     if (standing !== null && worth < standing + WORTH_SAYING) return null;
-    return alternative(pair.changes, predicted, showingOf(pair.setups, chance, seed), now, isTroubled);
+    return alternative(pair.changes, predicted, showingOf(pair.setups, chance, seed), now, {
+      isTroubled,
+      turnsRound: pair.turnsRound,
+    });
   });
 }
 
@@ -108,13 +110,13 @@ export const alternativeSetups = (
   now: Showing,
   search: Search,
 ): readonly Alternative[] =>
-  fewOf(found, ({ changes, setup }) =>
+  fewOf(found, ({ changes, setup, turnsRound }) =>
     alternative(
       changes,
       [{ setup, prediction: predict(setup) }],
       showingOf([setup], null, search.seed),
       now,
-      true,
+      { isTroubled: true, turnsRound },
     ),
   );
 
@@ -141,7 +143,7 @@ function alternative(
   setups: Alternative['setups'],
   shows: Showing,
   now: Showing,
-  isTroubled: boolean,
+  { isTroubled, turnsRound }: { readonly isTroubled: boolean; readonly turnsRound: boolean },
 ): Alternative {
   return {
     changes: changes.map(({ at, option: { spot, text }, from }) => ({
@@ -155,7 +157,10 @@ function alternative(
     setups,
     shows,
     gains: gainsOf(now, shows, isTroubled),
-    costs: costsOf(now, shows, changes),
+    costs: [
+      ...costsOf(now, shows, changes),
+      ...(turnsRound ? [{ code: 'advice.cost.turns-round', facts: {} }] : []),
+    ],
   };
 }
 

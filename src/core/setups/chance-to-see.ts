@@ -57,7 +57,7 @@ export interface ChanceOptions {
 }
 
 /** Copies of the apparatus that a chance is taken over. */
-const COPIES = 200;
+export const COPIES = 200;
 /** More readings than this at one setup no group takes: common practice, no source. */
 export const MOST_REPEATS = 12;
 /** Pulls closer than this share are the same. */

@@ -1,8 +1,8 @@
 import { apparatusCopies } from '../uncertainty/apparatus-copies.ts';
 import { builderFor, type CandidateSetup } from './candidate-setup.ts';
 import { contrastOf, optionSets } from './contrast.ts';
-import type { SetupDescription } from './make-setup.ts';
-import type { Search, SetOtherwise } from './pair-search.ts';
+import { makeSetup, type SetupDescription } from './make-setup.ts';
+import { type Search, type SetOtherwise, turnsRound } from './pair-search.ts';
 import { readingOdds } from './reading-odds.ts';
 import type { Setup } from './setup.ts';
 import { optionsFor } from './setup-options.ts';
@@ -15,6 +15,8 @@ export interface FoundSetup {
   /** Share of readings, over what the apparatus may be, that have a figure above the stop. */
   readonly isRead: number;
   readonly worth: number;
+  /** The pull goes another way than before. */
+  readonly turnsRound: boolean;
 }
 
 /** A setup alone is changed in at most so many things. */
@@ -52,6 +54,7 @@ export function searchCures(
     found.push({ options, candidate, worth: worthOf(candidate, options.length) });
   }
   const copies = apparatusCopies(QUICK_COPIES, search.seed);
+  const hang = makeSetup(description).setup?.hang ?? null;
   return found
     .sort((one, other) => other.worth - one.worth)
     .slice(0, LOOKED_AT)
@@ -62,7 +65,13 @@ export function searchCures(
         option,
         from: textAt(description, option.spot),
       });
-      return { changes: options.map(set), setup, isRead: shareRead(setup, copies), worth };
+      return {
+        changes: options.map(set),
+        setup,
+        isRead: shareRead(setup, copies),
+        worth,
+        turnsRound: turnsRound(hang, setup.hang),
+      };
     })
     .filter(({ isRead }) => isRead >= READ_BY);
 }

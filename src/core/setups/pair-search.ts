@@ -37,6 +37,7 @@ export interface FoundPair {
   readonly setups: readonly [Setup, Setup];
   readonly chance: ChanceToSee;
   readonly worth: number;
+  readonly turnsRound: boolean;
 }
 
 /** More things than this set otherwise make another activity: common practice, no source. */
@@ -54,14 +55,31 @@ const QUICK_COPIES = 40;
 /** Once so many times as much is asked for, more is not needed; less than that shows little: common practice. */
 const LEAST_RATIO = 1.2;
 
-/** What a pair is worth: groups that see order and ratio, the size of the difference, less what it changes. */
-export const worthOf = (seen: number, ratio: number, changes: readonly Option[]): number =>
+/**
+ * What a pair is worth: groups that see order and ratio, the size of the difference, less what it changes. A
+ * pull that turns round is one change more.
+ */
+export const worthOf = (
+  seen: number,
+  ratio: number,
+  changes: readonly Option[],
+  turnsRound: boolean,
+): number =>
   seen +
   DOUBLE_IS_WORTH * Math.log2(ratio) -
-  CHANGE_COSTS * changes.reduce((sum, { spot }) => sum + (isOnlyDone(spot) ? 0.5 : 1), 0);
+  CHANGE_COSTS * changes.reduce((sum, { spot }) => sum + costOf(spot), turnsRound ? 1 : 0);
 
-/** Nothing is built otherwise: it is only zeroed, tapped or carried, which is half a change. */
-const isOnlyDone = ({ kind, name }: Spot): boolean => kind === 'setup field' && name !== 'read';
+/** Whether the pull goes another way than before, as the scale that hangs in it shows. */
+export const turnsRound = (before: Setup['hang'] | null, now: Setup['hang']): boolean =>
+  before !== null && wayOf(before) !== wayOf(now);
+
+const wayOf = (hang: Setup['hang']): string => (typeof hang === 'string' ? hang : 'at an angle');
+
+/** Only zeroed, tapped or carried otherwise is half a change; read in another way it shows something else. */
+const costOf = ({ kind, name }: Spot): number => {
+  if (kind !== 'setup field') return 1;
+  return name === 'read' ? 3 : 0.5;
+};
 
 /**
  * Other ways to set up a pair of partner setups that still show what they are there to show: what differs
@@ -85,10 +103,10 @@ export function searchPairs(
   const [forA, forB] = builders;
   if (forA === undefined || forB === undefined) return [];
   const kinds = new Map<string, readonly Sketch[]>();
-  const more = asksMore(first, second, search);
+  const pair: Pair = { more: asksMore(first, second, search), hang: makeSetup(first).setup?.hang ?? null };
   for (const both of optionSets(shared, MOST_SHARED))
     for (const turn of turns) {
-      const sketch = sketched(forA, forB, both, turn, more, search.wanted);
+      const sketch = sketched(forA, forB, both, turn, pair, search.wanted);
       if (sketch !== null) keepBest(kinds, sketch);
     }
   const copies = apparatusCopies(QUICK_COPIES, search.seed);
@@ -122,7 +140,14 @@ interface Sketch {
   readonly a: CandidateSetup;
   readonly b: CandidateSetup;
   readonly changes: readonly Option[];
+  readonly turned: boolean;
   readonly worth: number;
+}
+
+/** A pair as it stands. */
+interface Pair {
+  readonly more: 'first' | 'second' | null;
+  readonly hang: Setup['hang'] | null;
 }
 
 function sketched(
@@ -130,7 +155,7 @@ function sketched(
   forB: Builder,
   both: readonly Option[],
   turn: Turn,
-  more: 'first' | 'second' | null,
+  { more, hang }: Pair,
   wanted: Wanted,
 ): Sketch | null {
   const changes = [...both, ...turn.a, ...turn.b];
@@ -143,7 +168,9 @@ function sketched(
   const isTurned = more !== null && a.best.figure > b.best.figure !== (more === 'first');
   const ratio = Math.max(a.best.figure, b.best.figure) / Math.min(a.best.figure, b.best.figure);
   if (isTurned || !(ratio >= LEAST_RATIO) || ratio === Number.POSITIVE_INFINITY) return null;
-  return { both, turn, a, b, changes, worth: worthOf(quickChance(a, b, ratio, wanted), ratio, changes) };
+  const turned = turnsRound(hang, a.setup.hang);
+  const worth = worthOf(quickChance(a, b, ratio, wanted), ratio, changes, turned);
+  return { both, turn, a, b, changes, turned, worth };
 }
 
 /** Normal laws in place of sums over graduations, apparatus at its best values: to sort by only. */
@@ -175,7 +202,7 @@ function lookedAt(
   const setups = [sketch.a.setup, sketch.b.setup] as const;
   const chance = chanceToSee(...setups, { wanted, copies, onceOnly: true });
   if (isNotDefined(chance)) return [];
-  const worth = worthOf(chance.once.ratio, chance.ratio, sketch.changes);
+  const worth = worthOf(chance.once.ratio, chance.ratio, sketch.changes, sketch.turned);
   const set =
     (at: readonly string[], now: SetupDescription) =>
     (option: Option): SetOtherwise => ({ at, option, from: textAt(now, option.spot) });
@@ -184,7 +211,7 @@ function lookedAt(
     ...sketch.turn.a.map(set([first.mark], first)),
     ...sketch.turn.b.map(set([second.mark], second)),
   ];
-  return [{ sketch, found: { changes, setups, chance, worth } }];
+  return [{ sketch, found: { changes, setups, chance, worth, turnsRound: sketch.turned } }];
 }
 
 /** Which of the two asks for more as it stands, on the stop or not; `null` where that can't be said. */

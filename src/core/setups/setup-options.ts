@@ -27,8 +27,6 @@ const CHOICES: Readonly<Record<string, readonly string[]>> = {
   'scale hangs': ['hook down', 'upside down'],
   zeroed: ['in place'],
 };
-/** Left out, it follows from the drawing, and does so whatever else is changed. */
-const ONLY_IF_WRITTEN: readonly string[] = ['scale hangs'];
 
 /**
  * Everything that could stand at one spot of a setup instead, from the descriptions of the fields, the holes
@@ -90,7 +88,7 @@ function fieldsAt(description: SetupDescription, spot: Spot): readonly Option[] 
   const option = (filled: FilledValue): Option => ({ spot, value: { filled }, text: textOf({ filled }) });
   switch (field.type) {
     case 'choice':
-      if (stands === undefined && ONLY_IF_WRITTEN.includes(spot.name)) return [];
+      if (spot.name === 'scale hangs' && !isUpright(stands)) return [];
       return choicesOf(spot, field.of).map((choice) => option({ type: 'choice', choice }));
     case 'yes-no':
       return spot.kind === 'setup field' ? [true, false].map((yes) => option({ type: 'yes-no', yes })) : [];
@@ -108,6 +106,10 @@ function fieldsAt(description: SetupDescription, spot: Spot): readonly Option[] 
       return [];
   }
 }
+
+/** Left out, it follows from the drawing whatever else is changed; level or along a slope it has no other way. */
+const isUpright = (stands: FilledValue | undefined): boolean =>
+  stands?.type === 'choice' && (CHOICES['scale hangs'] ?? []).includes(stands.choice);
 
 const choicesOf = ({ kind, name }: Spot, of: readonly string[]): readonly string[] =>
   (kind === 'setup field' ? CHOICES[name] : undefined) ?? of;

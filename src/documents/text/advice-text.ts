@@ -1,0 +1,205 @@
+import { MOST_BUILT, type PairAdvice, type SetupAdvice, type TableAdvice } from '../../core/advise.ts';
+import { isNotDefined, type NotDefined } from '../../core/description/not-defined.ts';
+import { forceFact } from '../../core/diagnostics/facts.ts';
+import type { Prepared } from '../../core/prepare.ts';
+import type { Alternative, ChangeMade, Trade } from '../../core/setups/alternative.ts';
+import type { ChanceToSee, Wanted } from '../../core/setups/chance-to-see.ts';
+import { MOST_CHANGES } from '../../core/setups/pair-search.ts';
+import type { Trouble } from '../../core/setups/trouble.ts';
+import type { Language } from '../sentences/language.ts';
+import { sentence } from '../sentences/sentence.ts';
+import { wrapped } from './columns.ts';
+import { notDefinedText, outcomeText } from './prediction-text.ts';
+
+/** A terminal that isn't wider still shows every line whole. */
+const WIDTH = 100;
+
+/** How the figures were reckoned: printed once, above the tables. */
+export interface AdviceHead {
+  readonly wanted: Wanted;
+  readonly seed: number;
+  readonly copies: number;
+}
+
+/** What each pair shows to a class, what can't work, and what would do better, table by table. */
+export function adviceText(
+  language: Language,
+  prepared: Prepared,
+  tables: readonly TableAdvice[],
+  { wanted, seed, copies }: AdviceHead,
+): string {
+  const ratio = percent(wanted.ratio);
+  const groups = percent(wanted.groups);
+  return [
+    ...lines(0, sentence(language, 'advice.head', { copies, seed, ratio, groups })),
+    ...tables.flatMap((table) => ['', ...tableLines(language, prepared, table)]),
+    '',
+    ...lines(0, sentence(language, 'advice.not-searched', { copies })),
+    '',
+  ].join('\n');
+}
+
+function tableLines(language: Language, prepared: Prepared, table: TableAdvice): readonly string[] {
+  const { searched } = table;
+  const spots = searched.spots.map(({ field, stage, others }) =>
+    sentence(language, 'advice.searched.spot', { field: fieldText(language, field, stage), others }),
+  );
+  return [
+    sentence(language, 'key.text.table', { mark: table.table, title: table.title }),
+    ...table.setups.flatMap((each) => setupLines(language, prepared, each)),
+    ...(table.pairs.length === 0 ? [`  ${sentence(language, 'advice.no-pairs')}`] : []),
+    ...table.pairs.flatMap((each) => pairLines(language, prepared, each)),
+    ...(searched.built === 0
+      ? []
+      : lines(
+          2,
+          `${sentence(language, 'advice.searched', {
+            built: searched.built,
+            most: MOST_CHANGES,
+            spots: spots.join(', '),
+          })}${searched.isComplete ? '' : ` ${sentence(language, 'advice.searched.cut', { most: MOST_BUILT })}`}`,
+        )),
+  ];
+}
+
+/** What is the matter with a setup, and the nearest that work. */
+function setupLines(language: Language, prepared: Prepared, advice: SetupAdvice): readonly string[] {
+  const { at, troubles, cures, isCuredWithPair, wants } = advice;
+  return [
+    ...troubles.flatMap((trouble) => lines(2, troubleText(language, at, trouble))),
+    ...(isCuredWithPair
+      ? lines(4, sentence(language, 'advice.see-pair'))
+      : cures.length > 0
+        ? [
+            `    ${sentence(language, 'advice.works')}`,
+            ...cures.flatMap((cure, n) => alternativeLines(language, prepared, cure, n + 1)),
+          ]
+        : [`    ${sentence(language, 'advice.nothing-works')}`]),
+    ...(wants === null
+      ? []
+      : lines(
+          4,
+          sentence(language, 'advice.nothing-works.scale', {
+            graduation: forceFact(wants.graduation),
+            range: forceFact(wants.range),
+          }),
+        )),
+  ];
+}
+
+function troubleText(
+  language: Language,
+  { setup, prediction }: SetupAdvice['at'],
+  { code, facts }: Trouble,
+): string {
+  const reason = isNotDefined(prediction.outcome) ? notDefinedText(language, prediction.outcome) : '';
+  return `! ${sentence(language, code, { setup: setup.mark, reason, ...facts })}`;
+}
+
+function pairLines(language: Language, prepared: Prepared, pair: PairAdvice): readonly string[] {
+  const { first, second, shows, chance, isGood, alternatives } = pair;
+  const head =
+    shows === null
+      ? sentence(language, 'advice.pair', { first, second })
+      : sentence(language, 'advice.pair.shows', {
+          first,
+          second,
+          shows: shows.texts[language] ?? shows.text,
+        });
+  const stands = isNotDefined(chance) ? notDefinedText(language, chance) : chanceText(language, chance);
+  return [
+    ...lines(2, head),
+    ...lines(4, stands),
+    ...(isGood ? [`    ${sentence(language, 'advice.good')}`] : []),
+    ...(alternatives.length > 0
+      ? [
+          `    ${sentence(language, isNotDefined(chance) ? 'advice.works' : 'advice.better')}`,
+          ...alternatives.flatMap((each, n) =>
+            alternativeLines(language, prepared, each, n + 1, pair.alsoWith),
+          ),
+        ]
+      : isGood || isNotDefined(chance)
+        ? []
+        : [`    ${sentence(language, 'advice.nothing-better')}`]),
+  ];
+}
+
+/** What groups see from one reading each, and how many readings it takes. */
+function chanceText(language: Language, chance: ChanceToSee): string {
+  const say = (key: string, facts = {}) => sentence(language, `advice.${key}`, facts);
+  const { once, unlucky, repeats, wanted, more, less, ratio } = chance;
+  const never = [repeats.order, repeats.ratio].some(isNotDefined);
+  return [
+    say('ratio', { more, less, ratio }),
+    say('once', { order: percent(once.order), share: percent(once.ratio) }),
+    ...(once.schoolbook === null ? [] : [say('once.schoolbook', { share: percent(once.schoolbook) })]),
+    say('unlucky', { order: percent(unlucky.order), share: percent(unlucky.ratio) }),
+    repeats.order === 1 && repeats.ratio === 1
+      ? say('repeats.enough', { groups: percent(wanted.groups) })
+      : say('repeats', {
+          groups: percent(wanted.groups),
+          order: repeatsText(language, 'order', repeats.order),
+          ratio: repeatsText(language, 'ratio', repeats.ratio),
+        }),
+    ...(never ? [say('apparatus-decides')] : []),
+  ].join(' ');
+}
+
+const repeatsText = (language: Language, what: string, count: number | NotDefined): string =>
+  isNotDefined(count)
+    ? sentence(language, `advice.repeats.${what}.never`, count.facts)
+    : sentence(language, `advice.repeats.${what}`, { count });
+
+function alternativeLines(
+  language: Language,
+  prepared: Prepared,
+  { changes, setups, shows, gains, costs }: Alternative,
+  number: number,
+  alsoWith: PairAdvice['alsoWith'] = [],
+): readonly string[] {
+  const trades = (found: readonly Trade[]): string =>
+    found.map(({ code, facts }) => sentence(language, code, facts)).join('; ');
+  const changed = new Set(changes.flatMap(({ at }) => at));
+  const besides: readonly Trade[] = alsoWith
+    .filter(({ setup }) => changed.has(setup))
+    .map((facts) => ({ code: 'advice.cost.also-with', facts: { ...facts } }));
+  const [first = '', ...rest] = changes.map((change) => changeText(language, prepared, change));
+  return [
+    ...lines(6, `${number}. ${first}`),
+    ...rest.flatMap((each) => lines(9, each)),
+    ...(gains.length === 0 ? [] : lines(9, sentence(language, 'advice.gains', { trades: trades(gains) }))),
+    ...lines(9, sentence(language, 'advice.costs', { trades: trades([...costs, ...besides]) })),
+    ...(shows.chance === null ? [] : lines(9, chanceText(language, shows.chance))),
+    ...setups.flatMap(({ setup, prediction }) =>
+      lines(
+        9,
+        sentence(language, 'advice.then', { setup: setup.mark, outcome: outcomeText(language, prediction) }),
+      ),
+    ),
+  ];
+}
+
+/** The line to write into the files: words of the files are English in every language. */
+function changeText(
+  language: Language,
+  { activity }: Prepared,
+  { at, kind, field, stage, from, to }: ChangeMade,
+): string {
+  const isComma = activity?.decimal === 'comma' && kind !== 'part';
+  const facts = {
+    setups: at,
+    field: fieldText(language, field, stage),
+    to: isComma ? to.replace(/(\d)\.(\d)/g, '$1,$2') : to,
+  };
+  return from === null
+    ? sentence(language, 'advice.change.new', facts)
+    : sentence(language, 'advice.change', { ...facts, from });
+}
+
+const fieldText = (language: Language, field: string, stage: number | null): string =>
+  stage === null ? field : sentence(language, 'advice.change.field-of-stage', { field, stage });
+
+const percent = (share: number): number => Math.round(1000 * share) / 10;
+
+const lines = (indent: number, text: string): readonly string[] =>
+  wrapped(text, WIDTH - indent).map((line) => ' '.repeat(indent) + line);
