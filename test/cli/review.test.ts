@@ -13,6 +13,7 @@ interface ReviewFigures {
     readonly note: string;
     readonly verdict: string;
     readonly causes: readonly { readonly code: string; readonly probability: number }[];
+    readonly say: { readonly toGroup: string; readonly toTeacher: string } | null;
   }[];
   readonly refused: readonly { readonly line: number; readonly text: string; readonly because: string }[];
 }
@@ -60,10 +61,21 @@ describe.each(['brackwater', 'second-kit'])('the review of examples/%s', (exampl
     },
   );
 
-  it('tells at its end how many there are of each verdict', () => {
-    const last = out.trimEnd().split('\n').at(-1) ?? '';
-    const counts = [...last.matchAll(/(?:^|, )(\d+) /g)].map(([, count]) => Number(count));
+  it('tells at its top how many there are of each verdict', () => {
+    const second = out.split('\n')[1] ?? '';
+    const counts = [...second.matchAll(/(?:^|, )(\d+) /g)].map(([, count]) => Number(count));
     expect(counts.reduce((sum, each) => sum + each, 0)).toBe(rows.length);
+  });
+
+  it('has two sentences for each reading to look at again: one for the group, one for the teacher', () => {
+    const looked = found.readings.filter(({ verdict }) => verdict === 'look again');
+    const words = out.replace(/\s+/g, ' ');
+    for (const { say } of looked) {
+      expect(words).toContain(`to the group: ${say?.toGroup} for you: ${say?.toTeacher}`);
+      expect(say?.toGroup).not.toBe(say?.toTeacher);
+    }
+    expect(out.match(/^ +to the group: /gm)).toHaveLength(looked.length);
+    expect(found.readings.filter(({ say }) => say !== null)).toEqual(looked);
   });
 
   it('gives the likeliest cause first, and no more probability than there is', () => {

@@ -90,6 +90,6 @@ function reviewTyped(terminal: Terminal, prepared: Prepared, found: Arguments, l
 }
 
 function printed(found: Review, options: Arguments, language: Language, asText: () => string): string {
-  if (options.isOn('json')) return reviewJson(found);
+  if (options.isOn('json')) return reviewJson(language, found);
   return options.isOn('csv') ? reviewCsv(language, found) : asText();
 }

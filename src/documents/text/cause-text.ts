@@ -17,6 +17,16 @@ export const causeName = (language: Language, { code }: SaidCause): string =>
   sentence(language, keyOf(language, 'cause', code));
 
 /**
+ * The name of a cause, and which weight or which partner where there are several.
+ *
+ * @example causeNamed('en', { code: 'setup.swapped', facts: { partner: 'L2' } }).endsWith(': L2') // => true
+ */
+export function causeNamed(language: Language, cause: SaidCause): string {
+  const other = cause.facts?.hung ?? cause.facts?.partner;
+  return `${causeName(language, cause)}${typeof other === 'string' ? `: ${other}` : ''}`;
+}
+
+/**
  * The one thing that the group is asked to do. It says what to look at, never what was done wrong.
  *
  * @example causeToTry('en', { code: 'incline.left-empty' }) // => 'Put the load on, then read once more.'

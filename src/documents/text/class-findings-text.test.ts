@@ -156,7 +156,8 @@ describe('a habit', () => {
       },
       'class.csv',
     );
-    const after = printed.slice(printed.indexOf('What whole tables say:')).replace(/\s+/g, ' ');
+    const [together = ''] = printed.split(/^line /m);
+    const after = together.replace(/\s+/g, ' ');
     expect(after.split(oldZero)).toHaveLength(2);
     expect(after).toContain(' G, at L1: probably the same each time, the number counts grams.');
   });

@@ -7,7 +7,7 @@ import { readingText, stepDecimals } from '../printing/reading-text.ts';
 import { type Language, languagePack } from '../sentences/language.ts';
 import { sentence } from '../sentences/sentence.ts';
 import { unitWords } from '../sentences/unit-words.ts';
-import { causeName, causeToSee, causeToTry } from './cause-text.ts';
+import { causeNamed, causeToSee, causeToTry } from './cause-text.ts';
 import { columns, wrapped } from './columns.ts';
 import { goodRangeOf, marksOf, rangeText } from './prediction-text.ts';
 
@@ -49,14 +49,9 @@ function rowOf(language: Language, at: PreparedSetup, cause: Cause): readonly st
     numberOf(language, at, cause),
     `${decimalText(cause.rate * 100, 1, decimal)} %`,
     sentence(language, `mistakes.persists.${cause.persists}`),
-    nameOf(language, cause),
+    causeNamed(language, cause),
   ];
 }
-
-const nameOf = (language: Language, cause: Cause): string => {
-  const other = cause.facts?.hung ?? cause.facts?.partner;
-  return `${causeName(language, cause)}${typeof other === 'string' ? `: ${other}` : ''}`;
-};
 
 const wordsOf = (language: Language, { code }: Cause): readonly string[] =>
   [causeToTry(language, { code }), causeToSee(language, { code })].flatMap((words) =>

@@ -1,10 +1,13 @@
 import { withGuard } from '../../core/files/readings-table.ts';
 import { unitWritten } from '../../core/readings/reading-units.ts';
+import { reckonedAt } from '../../core/readings/reckoned-reading.ts';
 import type { JudgedReading, Review } from '../../core/review.ts';
 import type { Language } from '../sentences/language.ts';
 import { hasSentence, sentence } from '../sentences/sentence.ts';
-import { causeName } from './cause-text.ts';
+import { causeNamed } from './cause-text.ts';
 import { goodRangeOf, marksOf } from './prediction-text.ts';
+import { likelyCauses, queriedText } from './queried-text.ts';
+import { reckonedCell } from './reckoned-text.ts';
 import { writtenRemarks } from './written-remarks.ts';
 
 /**
@@ -30,15 +33,18 @@ const COLUMNS = [
   'probability',
   'second cause',
   'probability of it',
+  'to the group',
+  'for the teacher',
   'ease',
   'advantage',
   'work in',
   'work out',
+  'advantage by',
+  'work in by',
+  'work out by',
   'row as it stands',
 ] as const;
 
-/** Causes less probable than this are not worth a cell. */
-const WORTH_SAYING = 0.1;
 const DIGITS = 12;
 
 /**
@@ -62,15 +68,14 @@ export const reviewCsv = (language: Language, { judged, refused }: Review): stri
     .map((row) => `${row.map(cell).join(',')}\r\n`)
     .join('');
 
-function rowOf(language: Language, { judgement, at }: JudgedReading): readonly string[] {
-  const { reading, meaning, causes } = judgement;
+function rowOf(language: Language, judged: JudgedReading): readonly string[] {
+  const { judgement, at } = judged;
+  const { reading, meaning } = judgement;
   const marks = marksOf(at.prediction);
   const good = judgement.station?.good ?? goodRangeOf(at.prediction);
-  const likely =
-    judgement.verdict === 'look again'
-      ? causes.filter(({ kind, probability }) => kind !== 'good' && probability >= WORTH_SAYING)
-      : [];
-  const [first, second] = likely;
+  const [first, second] = likelyCauses(judgement);
+  const said = queriedText(language, judgement);
+  const reckoned = reckonedAt(judged);
   const isNumber = meaning.kind === 'number' || meaning.kind === 'bound';
   return [
     ...[reading.group, reading.setup, reading.written, reading.note].map(withGuard),
@@ -85,11 +90,17 @@ function rowOf(language: Language, { judgement, at }: JudgedReading): readonly s
     sentence(language, `verdict.${judgement.verdict}`),
     [...whyNot(language, judgement), ...writtenRemarks(language, meaning)].join('; '),
     ...[first, second].flatMap((cause) =>
-      cause === undefined ? ['', ''] : [causeName(language, cause), cause.probability.toFixed(2)],
+      cause === undefined ? ['', ''] : [causeNamed(language, cause), cause.probability.toFixed(2)],
     ),
+    said?.toGroup ?? '',
+    said?.toTeacher ?? '',
     ...[reading.ease, reading.computed?.advantage, reading.computed?.workIn, reading.computed?.workOut].map(
       (text) => withGuard(text ?? ''),
     ),
+    ...(['advantage', 'workIn', 'workOut'] as const).map((column) => {
+      const own = reckoned.find((each) => each.column === column);
+      return own === undefined ? '' : reckonedCell(language, own);
+    }),
     '',
   ];
 }

@@ -139,7 +139,7 @@ function remarks(
     ...changed,
     ...whatHappened(language, judgement, setups),
     ...reckonedAt(judged).flatMap((reckoned) => reckonedText(language, reckoned)),
-  ].flatMap((each) => wrapped(each, WIDTH - 6));
+  ].flatMap((each) => wrapped(onOneLine(each), WIDTH - 6));
 }
 
 function whatHappened(

@@ -17,6 +17,8 @@ export const reviews = {
   'review.one': '{setup}, written "{written}": {verdict}',
   'review.good-range': 'good is {range}',
   'review.cause': 'likely cause: {cause} ({percent} %)',
+  'review.to-group': 'to the group: {text}',
+  'review.to-teacher': 'for you: {text}',
   'review.not-used': 'not used',
   'readings.no-heading': 'The first row must name the columns: group, setup, reading, note.',
   'readings.no-column': 'Without column names nobody can tell what this row says.',

@@ -17,6 +17,8 @@ export const reviews = {
   'review.one': '{setup}, escrito "{written}": {verdict}',
   'review.good-range': 'el rango bueno va de {range}',
   'review.cause': 'causa probable: {cause} ({percent} %)',
+  'review.to-group': 'al grupo: {text}',
+  'review.to-teacher': 'para ti: {text}',
   'review.not-used': 'sin usar',
   'readings.no-heading': 'La primera fila tiene que nombrar las columnas: group, setup, reading, note.',
   'readings.no-column': 'Sin nombres de columnas nadie puede saber qué dice esta fila.',
