@@ -60,7 +60,7 @@ export function mistakesAt(at: Predicted): readonly (PlantableMistake & { readon
   });
   const digits = {
     code: 'reading.digits-swapped',
-    key: 'reading.digits-swapped',
+    key: causeKey({ code: 'reading.digits-swapped' }),
     kind: 'reading',
     rate: BASE_RATES['digits-swapped'],
     persists: 'reading',

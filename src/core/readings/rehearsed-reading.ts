@@ -91,7 +91,8 @@ export function writtenBy(
   const own = ownUnit(setup);
   const step = (setup.marks ?? setup.scale?.graduations)?.step ?? own.si;
   const text = (number: number, decimals: number): string => decimalText(number, decimals, hand.decimal);
-  const decimals = decimalsOf(step / own.si);
+  // A count is written as it is, a reading to its marks.
+  const decimals = decimalsOf(setup.watched === 'turns' ? si : step / own.si);
   switch (slip?.of) {
     case 'unit':
       // In its own unit with a slipped point the digits stay; in another unit they are as fine as the marks.

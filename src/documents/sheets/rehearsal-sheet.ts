@@ -1,4 +1,4 @@
-import type { PlantedMistake, Rehearsal, RehearsalOptions } from '../../core/rehearse.ts';
+import type { Rehearsal, RehearsalOptions } from '../../core/rehearse.ts';
 import { rehearse } from '../../core/rehearse.ts';
 import type { Language } from '../sentences/language.ts';
 import { causeName, causeToSee, causeToTry } from '../text/cause-text.ts';
@@ -57,7 +57,7 @@ function writtenBlocks(
     {
       block: 'together',
       blocks: [
-        { block: 'heading', level: 3, text: heading },
+        { block: 'heading', level: 2, text: heading },
         {
           block: 'table',
           head,
@@ -84,7 +84,11 @@ function answers({ planted }: Rehearsal, language: Language, say: Say): Block {
       say('rehearsal.sheet.teacher'),
     ],
     rows: planted.map((each): readonly Cell[] => [
-      { text: writtenShort(language, each), strong: true },
+      {
+        text: writtenIn(each),
+        strong: true,
+        note: say('rehearsal.sheet.from', { table: each.table, group: each.group }),
+      },
       {
         text: causeName(language, each.mistake),
         note: say('rehearsal.answer.program', { thinks: thoughtOf(language, each) }),
@@ -96,6 +100,3 @@ function answers({ planted }: Rehearsal, language: Language, say: Say): Block {
     size: 'small',
   };
 }
-
-const writtenShort = (language: Language, planted: PlantedMistake): string =>
-  writtenIn(language, planted).join('; ');

@@ -85,7 +85,7 @@ export function rehearsalAnswers(language: Language, rehearsal: Rehearsal): stri
           group: planted.group,
           cause: causeName(language, mistake),
         }),
-        sentence(language, 'rehearsal.answer.wrote', { readings: writtenIn(language, planted) }),
+        sentence(language, 'rehearsal.answer.wrote', { readings: writtenIn(planted) }),
         sentence(language, 'rehearsal.answer.program', { thinks: thoughtOf(language, planted) }),
         sentence(language, 'rehearsal.answer.say', { text: causeToTry(language, mistake) }),
         sentence(language, 'rehearsal.answer.see', { text: causeToSee(language, mistake) }),
@@ -100,11 +100,13 @@ export function rehearsalAnswers(language: Language, rehearsal: Rehearsal): stri
 
 const indented = (text: string): readonly string[] => wrapped(text, WIDTH - 4).map((line) => `    ${line}`);
 
-/** Readings of a mistake, each by its setup and group. */
-export const writtenIn = (language: Language, { readings }: PlantedMistake): readonly string[] =>
-  readings.map(({ setup, group, written }) =>
-    sentence(language, 'rehearsal.answer.wrote.one', { setup, group, written }),
-  );
+/** Readings of a mistake, setup by setup: "S1: D 0.85 N, E 0.85". */
+export function writtenIn({ readings }: Pick<PlantedMistake, 'readings'>): string {
+  const bySetup = new Map<string, string[]>();
+  for (const { setup, group, written } of readings)
+    bySetup.set(setup, [...(bySetup.get(setup) ?? []), `${group} ${written}`]);
+  return [...bySetup].map(([setup, each]) => `${setup}: ${each.join(', ')}`).join('; ');
+}
 
 /** What the program makes of a planted mistake, counted over its readings. */
 export function thoughtOf(language: Language, { mistake, readings }: PlantedMistake): string {
@@ -131,9 +133,9 @@ export const soundText = (language: Language, { queriedThoughSound }: Rehearsal)
   queriedThoughSound.length === 0
     ? sentence(language, 'rehearsal.sound.none')
     : sentence(language, 'rehearsal.sound', {
-        readings: queriedThoughSound.map(({ reading: { setup, group, written } }) =>
-          sentence(language, 'rehearsal.answer.wrote.one', { setup, group, written }),
-        ),
+        readings: writtenIn({
+          readings: queriedThoughSound.map(({ reading }) => ({ ...reading, judgement: null })),
+        }),
       });
 
 /** A rehearsal as JSON; what was planted only where the answers are asked for. */

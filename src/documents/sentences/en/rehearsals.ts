@@ -1,7 +1,6 @@
 /** English around a rehearsal: a class that never was, for the night before. */
 export const rehearsals = {
-  'rehearsal.title':
-    'Rehearsal: {groups} groups that never were, and {mistakes} mistakes among them (seed {seed})',
+  'rehearsal.title': '{groups} groups that never were, and {mistakes} mistakes among them (seed {seed})',
   'rehearsal.task':
     'Take the answer key. Find the readings that you would look at again, and decide what you would say at the table. Then look at the answers.',
   'rehearsal.some-unseen':
@@ -12,8 +11,6 @@ export const rehearsals = {
   'rehearsal.answers': 'What happened, and what to say',
   'rehearsal.answer': '{n}. Table {table}, from group {group} on: {cause}.',
   'rehearsal.answer.wrote': 'It shows at {readings}.',
-  'rehearsal.answer.wrote.one': '{setup}, group {group}: {written}',
-  'rehearsal.say': 'At the table',
   'rehearsal.answer.say': 'To the group: {text}',
   'rehearsal.answer.see': 'For you: {text}',
   'rehearsal.answer.program': 'The program: {thinks}.',
@@ -30,6 +27,7 @@ export const rehearsals = {
   'rehearsal.sheet': 'Rehearsal',
   'rehearsal.sheet.about': 'for adults, the night before: these groups never were',
   'rehearsal.sheet.answers-behind': 'What happened is on the next page. Do not look yet.',
+  'rehearsal.sheet.from': 'Table {table}, from group {group} on',
   'rehearsal.sheet.where': 'where and what was written',
   'rehearsal.sheet.happened': 'what happened',
   'rehearsal.sheet.group': 'to the group',

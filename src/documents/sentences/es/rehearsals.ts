@@ -1,7 +1,7 @@
 /** Spanish around a rehearsal: a class that never was, for the night before. */
 export const rehearsals = {
   'rehearsal.title':
-    'Ensayo: {groups} grupos que nunca existieron, y entre ellos {mistakes} errores (semilla {seed})',
+    '{groups} grupos que nunca existieron, y entre ellos {mistakes} errores (semilla {seed})',
   'rehearsal.task':
     'Toma la clave de respuestas. Busca las lecturas que mirarías otra vez y decide qué dirías en la mesa. Después mira las respuestas.',
   'rehearsal.some-unseen':
@@ -12,8 +12,6 @@ export const rehearsals = {
   'rehearsal.answers': 'Qué pasó y qué decir',
   'rehearsal.answer': '{n}. Mesa {table}, desde el grupo {group}: {cause}.',
   'rehearsal.answer.wrote': 'Se ve en {readings}.',
-  'rehearsal.answer.wrote.one': '{setup}, grupo {group}: {written}',
-  'rehearsal.say': 'En la mesa',
   'rehearsal.answer.say': 'Al grupo: {text}',
   'rehearsal.answer.see': 'Para ti: {text}',
   'rehearsal.answer.program': 'El programa: {thinks}.',
@@ -29,6 +27,7 @@ export const rehearsals = {
   'rehearsal.sheet': 'Ensayo',
   'rehearsal.sheet.about': 'para adultos, la noche de antes: estos grupos nunca existieron',
   'rehearsal.sheet.answers-behind': 'Lo que pasó está en la página siguiente. No mires todavía.',
+  'rehearsal.sheet.from': 'Mesa {table}, desde el grupo {group}',
   'rehearsal.sheet.where': 'dónde y qué se escribió',
   'rehearsal.sheet.happened': 'qué pasó',
   'rehearsal.sheet.group': 'al grupo',
