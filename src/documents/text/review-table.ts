@@ -50,7 +50,9 @@ export function reviewTable(language: Language, review: Review, file: string): s
     ]),
     ...section(
       sentence(language, 'review.notes'),
-      review.notes.map((note) => [onOneLine(noteText(language, note))]),
+      [...review.notes]
+        .sort((one, other) => (one.line ?? 0) - (other.line ?? 0))
+        .map((note) => [onOneLine(noteText(language, note))]),
     ),
     ...(review.refused.length === 0
       ? []
@@ -59,17 +61,18 @@ export function reviewTable(language: Language, review: Review, file: string): s
           sentence(language, 'review.refused', { count: review.refused.length }),
           ...review.refused.flatMap((row) => [
             `  ${sentence(language, 'review.line', { line: row.line })}  ${onOneLine(row.text)}`,
-            `      ${sentence(language, row.because)}${
-              row.nearest === undefined
-                ? ''
-                : ` ${sentence(language, 'review.nearest', { nearest: row.nearest })}`
-            }`,
+            ...wrapped(whyRefused(language, row), WIDTH - 6).map((each) => `      ${each}`),
           ]),
         ]),
     ...classSummaryText(language, review).flatMap((line, n) => (n === 0 ? ['', line] : [line])),
     '',
   ].join('\n');
 }
+
+const whyRefused = (language: Language, { because, nearest }: Review['refused'][number]): string =>
+  nearest === undefined
+    ? sentence(language, because)
+    : `${sentence(language, because)} ${sentence(language, 'review.nearest', { nearest })}`;
 
 /** Paragraphs under a heading, each with its first line less far in than the others; nothing where there are none. */
 function section(title: string, paragraphs: readonly (readonly string[])[]): readonly string[] {
