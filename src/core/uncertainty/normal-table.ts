@@ -27,7 +27,7 @@ export function tabledNormalShare(z: number): number {
 /**
  * The value that a share of a normal law lies below, from the same table.
  *
- * @example tabledNormalQuantile(0.975) // => 1.959966
+ * @example tabledNormalQuantile(0.975) // => 1.959967
  */
 export function tabledNormalQuantile(share: number): number {
   const rows = shares();

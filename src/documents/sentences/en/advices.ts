@@ -53,7 +53,7 @@ export const advices = {
   'advice.gain.graduations': '{graduations} graduations above the stop at least',
   'advice.cost.change': 'one thing set otherwise',
   'advice.cost.changes': '{count} things set otherwise',
-  'advice.cost.parts': 'another part: {parts}',
+  'advice.cost.parts': 'parts put in: {parts}',
   'advice.cost.two-scales': 'the two setups are read on different scales',
   'advice.cost.turns-round': 'the pull goes another way',
   'advice.cost.way': 'it is read in another way, and shows something else',

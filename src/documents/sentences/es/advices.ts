@@ -53,7 +53,7 @@ export const advices = {
   'advice.gain.graduations': '{graduations} divisiones por encima del tope al menos',
   'advice.cost.change': 'una cosa puesta de otro modo',
   'advice.cost.changes': '{count} cosas puestas de otro modo',
-  'advice.cost.parts': 'otra pieza: {parts}',
+  'advice.cost.parts': 'piezas que entran: {parts}',
   'advice.cost.two-scales': 'los dos montajes se leen en dinamómetros distintos',
   'advice.cost.turns-round': 'el esfuerzo va hacia otro lado',
   'advice.cost.way': 'se lee de otra manera y muestra otra cosa',
