@@ -132,3 +132,8 @@ function swapMistakes(setup: Setup): readonly DoingMistake[] {
     changed: partner,
   }));
 }
+
+const ZERO_MISTAKES: readonly string[] = ['scale.zero-set-in-place', 'scale.zero-from-hook-down'];
+
+/** Whether setting the pointer to 0 again would mend it. */
+export const isZeroMistake = (code: string): boolean => ZERO_MISTAKES.includes(code);

@@ -82,7 +82,7 @@ describe('an advantage that a group reckoned', () => {
   });
 
   it('can measure the arms from the end of the bar', () => {
-    const station = leverStation({ load: 0.15, fulcrum: 0.25, pull: 0.55, barLength: 0.6 });
+    const station = leverStation({ load: 0.15, fulcrum: 0.25, pull: 0.55 });
     const setup = setupOf(lever, station, { load });
     expect(said(setup, 3.6, { advantage: (0.55 / 0.15).toFixed(2) })).toEqual([
       'slip',

@@ -1,4 +1,5 @@
 import type { Cause } from './causes.ts';
+import { isZeroMistake } from './doing-mistakes.ts';
 import { tableKeyOf } from './explanation.ts';
 import { causesOfReading, type StationTable, type TakenReading } from './station-table.ts';
 import type { Suspect } from './table-hypothesis.ts';
@@ -62,4 +63,4 @@ function ratesOf(table: StationTable, readings: readonly TakenReading[]): Readon
 
 /** What a group can leave behind: weights, pins, line, the zero of a scale, two setups in each other's place. */
 const stays = ({ code, persists }: Cause): boolean =>
-  persists === 'station' || code.startsWith('scale.zero-') || code === 'setup.swapped';
+  persists === 'station' || isZeroMistake(code) || code === 'setup.swapped';

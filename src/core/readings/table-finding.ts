@@ -1,5 +1,6 @@
 import type { Facts } from '../diagnostics/diagnostic.ts';
 import type { CausePosterior } from './cause-posterior.ts';
+import { isZeroMistake } from './doing-mistakes.ts';
 import type { Explanation } from './explanation.ts';
 import type { StationTable } from './station-table.ts';
 import type { LiveHypothesis, TableWeights } from './table-weights.ts';
@@ -124,7 +125,7 @@ function sameMistake(
 }
 
 function testFor(code: string): FindingTest['kind'] {
-  if (code.startsWith('scale.zero-')) return 'zero-again';
+  if (isZeroMistake(code)) return 'zero-again';
   if (code === 'load.other-weight') return 'look-at-load';
   return code === 'setup.swapped' ? 'look-at-signs' : 'set-up-again';
 }

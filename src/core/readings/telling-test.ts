@@ -5,7 +5,7 @@ import { predictTally } from '../setups/predict-tally.ts';
 import type { WayOfReading } from '../setups/prediction.ts';
 import type { Setup } from '../setups/setup.ts';
 import { causeKey } from './causes.ts';
-import { type DoingMistake, doingMistakes } from './doing-mistakes.ts';
+import { type DoingMistake, doingMistakes, isZeroMistake } from './doing-mistakes.ts';
 import { tableKeyOf } from './explanation.ts';
 import { type Figure, figureOf } from './figure.ts';
 import type { LikelyCause } from './likely-cause.ts';
@@ -143,7 +143,7 @@ function readingTests(setup: Setup): readonly ReadingTest[] {
   });
   return [
     test('read-again', setup),
-    ...(isTurned ? [test('zero-again', setup, { mends: ({ code }) => code.startsWith('scale.zero-') })] : []),
+    ...(isTurned ? [test('zero-again', setup, { mends: ({ code }) => isZeroMistake(code) })] : []),
     ...(other === null ? [] : [test('other-way', { ...setup, way: other }, { way: other, mends: ofWay })]),
     ...partners.map((partner) => test('partner', partner)),
     ...(twice === null ? [] : [test('other-load', { ...setup, load: twice.load }, { load: twice.mark })]),
