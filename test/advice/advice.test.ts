@@ -25,14 +25,15 @@ const at = (prepared: Prepared, table: string, options: AdviceOptions = {}): Tab
 const codes = (advice: TableAdvice): readonly string[] =>
   advice.setups.flatMap(({ at: { setup }, troubles }) => troubles.map(({ code }) => `${setup.mark} ${code}`));
 
-const demoFiles: PreparationFiles = {
-  kit: file('boathouse.kit.yaml'),
-  activity: file('harbour-day.activity.yaml'),
-  visit: file('harbour-day.visit.yaml'),
-};
+const demoFiles = exampleFiles('brackwater', 'boathouse', 'harbour-day');
 
-function file(name: string) {
-  return { name, text: readFileSync(`examples/brackwater/${name}`, 'utf8') };
+function exampleFiles(example: string, kit: string, day: string): PreparationFiles {
+  const file = (name: string) => ({ name, text: readFileSync(`examples/${example}/${name}`, 'utf8') });
+  return {
+    kit: file(`${kit}.kit.yaml`),
+    activity: file(`${day}.activity.yaml`),
+    visit: file(`${day}.visit.yaml`),
+  };
 }
 
 /** Everything that an offer promises, held to trials one by one and to the files with it written in. */
@@ -169,6 +170,13 @@ describe('advice for the demo', () => {
     const offers = of(table).pairs.flatMap(({ alternatives }) => alternatives);
     expect(offers.length).toBeGreaterThan(0);
     for (const offer of offers) expectKept(demoFiles, table, offer);
+  });
+
+  it.each(['lever', 'ramp'])('keeps it at table %s of the second kit, in inches and ounces', (table) => {
+    const files = exampleFiles('second-kit', 'ferry', 'ferry-day');
+    const offers = at(prepare(files), table).pairs.flatMap(({ alternatives }) => alternatives);
+    expect(offers.length).toBeGreaterThan(0);
+    for (const offer of offers) expectKept(files, table, offer);
   });
 
   it('leaves alone what shows well, and is not better by a hair', () => {

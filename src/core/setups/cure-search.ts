@@ -2,7 +2,7 @@ import { apparatusCopies } from '../uncertainty/apparatus-copies.ts';
 import { builderFor, type CandidateSetup } from './candidate-setup.ts';
 import { contrastOf, optionSets } from './contrast.ts';
 import { makeSetup, type SetupDescription } from './make-setup.ts';
-import { type Search, type SetOtherwise, turnsRound } from './pair-search.ts';
+import { costOf, type Search, type SetOtherwise, turnsRound } from './pair-search.ts';
 import { readingOdds } from './reading-odds.ts';
 import type { Setup } from './setup.ts';
 import { optionsFor } from './setup-options.ts';
@@ -51,7 +51,7 @@ export function searchCures(
   for (const options of optionSets(spots, MOST_CHANGES)) {
     const candidate = options.length === 0 ? null : builder.with(options);
     if (candidate === null) continue;
-    found.push({ options, candidate, worth: worthOf(candidate, options.length) });
+    found.push({ options, candidate, worth: worthOf(candidate, options) });
   }
   const copies = apparatusCopies(QUICK_COPIES, search.seed);
   const hang = makeSetup(description).setup?.hang ?? null;
@@ -76,8 +76,9 @@ export function searchCures(
     .filter(({ isRead }) => isRead >= READ_BY);
 }
 
-const worthOf = ({ setup, best }: CandidateSetup, changes: number): number =>
-  Math.min(1, (useOf(setup, best.upper)?.graduations ?? 0) / ENOUGH) - CHANGE_COSTS * changes;
+const worthOf = ({ setup, best }: CandidateSetup, changes: readonly Option[]): number =>
+  Math.min(1, (useOf(setup, best.upper)?.graduations ?? 0) / ENOUGH) -
+  CHANGE_COSTS * changes.reduce((sum, { spot }) => sum + costOf(spot), 0);
 
 /** Share of readings with a figure above the stop. */
 export function shareRead(setup: Setup, copies: ReturnType<typeof apparatusCopies>): number {

@@ -76,7 +76,7 @@ export const turnsRound = (before: Setup['hang'] | null, now: Setup['hang']): bo
 const wayOf = (hang: Setup['hang']): string => (typeof hang === 'string' ? hang : 'at an angle');
 
 /** Only zeroed, tapped or carried otherwise is half a change; read in another way it shows something else. */
-const costOf = ({ kind, name }: Spot): number => {
+export const costOf = ({ kind, name }: Spot): number => {
   if (kind !== 'setup field') return 1;
   return name === 'read' ? 3 : 0.5;
 };

@@ -2,6 +2,7 @@ import type { Field, FilledValue } from '../description/fields.ts';
 import type { KitPart } from '../kit/kit.ts';
 import { machineNamed } from '../machines/list.ts';
 import type { Machine } from '../machines/machine.ts';
+import { toSi, unitNamed } from '../quantities/unit.ts';
 import { makeSetup, type SetupDescription } from './make-setup.ts';
 import { setupFields } from './setup-fields.ts';
 import { marksIn, type Option, type Spot, textAt, textOf, valueAt, withOption } from './spot.ts';
@@ -150,7 +151,7 @@ function placesAt(
     .map(({ facts }) => facts.length)
     .find((fact) => typeof fact === 'object' && 'si' in fact);
   if (length === undefined || typeof length !== 'object' || !('si' in length)) return [];
-  const step = /in|ft/.test(stands.unit?.symbol ?? '') ? INCH_STEP : METRIC_STEP;
+  const step = /in|ft/.test((stands.unit ?? unitWritten(stands)).symbol) ? INCH_STEP : METRIC_STEP;
   return Array.from({ length: Math.ceil(length.si / step) - 1 }, (_, n) => moved(stands, (n + 1) * step));
 }
 
@@ -164,10 +165,18 @@ function scaled(stands: Quantity, field: Extract<Field, { readonly type: 'quanti
 
 /** The same quantity at another value, as well known as before, in the digits that it is written with. */
 function moved(stands: Quantity, si: number, digits = 4): Quantity {
-  const { symbol, si: unitSi } = stands.unit ?? { symbol: '', si: 1 };
+  const { symbol, si: unitSi } = stands.unit ?? unitWritten(stands);
   const decimals = /\d[.,](\d+)/.exec(stands.written)?.[1]?.length ?? 0;
   const number = Number((si / unitSi).toPrecision(digits));
   const text = decimals > 0 ? number.toFixed(decimals) : String(number);
   const value = Number(text) * unitSi;
   return { ...stands, measured: { ...stands.measured, value }, written: `${text} ${symbol}`.trim() };
+}
+
+/** A place on a bar keeps only what was written: its last unit is the one to go on with. */
+function unitWritten({ written, dimension }: Quantity): { readonly symbol: string; readonly si: number } {
+  const symbol = /([^\d\s.,/±]+)\s*$/.exec(written)?.[1] ?? '';
+  const unit = symbol === '' ? undefined : unitNamed(symbol);
+  if (unit !== undefined && unit.dimension === dimension) return { symbol, si: toSi(1, symbol) };
+  return dimension === 'length' ? { symbol: 'cm', si: 0.01 } : { symbol: '', si: 1 };
 }
