@@ -1,11 +1,11 @@
 import { describe, expect, it } from 'vitest';
 import { apparatusCopies } from './apparatus-copies.ts';
-import { between, measured, minus, plus, standardUncertainty } from './measured.ts';
+import { between, type Measured, measured, minus, plus, standardUncertainty } from './measured.ts';
 
 const friction = between('pin/friction', 0.15, 0.35, 'assumed');
 const mass = measured(0.2, { id: 'bar/mass', u: 0.01, shape: 'normal', origin: 'stated' });
 const copies = apparatusCopies(500, 3);
-const over = (value: typeof mass): readonly number[] =>
+const over = (value: Measured): readonly number[] =>
   Array.from({ length: 500 }, (_, n) => copies.at(n)(value));
 const mean = (values: readonly number[]): number =>
   values.reduce((sum, each) => sum + each, 0) / values.length;
