@@ -74,7 +74,11 @@ describe('the catalogue of messages', () => {
       .flatMap((name) => [...readFileSync(new URL(name, core), 'utf8').matchAll(/\bcode: '([a-z.-]+)'/g)])
       .map((found) => found[1] ?? '');
     expect(written.length).toBeGreaterThan(20);
-    expect(written.filter((code) => !Object.hasOwn(diagnosticSentences, code))).toEqual([]);
+    // What advice gains and costs is said in sentences of its own, held by the test of all sentences.
+    const isDiagnostic = (code: string): boolean => !code.startsWith('advice.');
+    expect(written.filter(isDiagnostic).filter((code) => !Object.hasOwn(diagnosticSentences, code))).toEqual(
+      [],
+    );
   });
 
   it('has no entry that the source does not write', () => {
