@@ -1,6 +1,6 @@
 import type { Facts } from '../diagnostics/diagnostic.ts';
 import type { Explanation } from './explanation.ts';
-import { type Shown, withHabits } from './group-habit.ts';
+import { type Shown, shownBy, withHabits } from './group-habit.ts';
 import type { LikelyCause } from './judgement.ts';
 import type { TableWeights } from './table-weights.ts';
 import { ledRate } from './weighing.ts';
@@ -81,7 +81,6 @@ export function causePosterior(weights: TableWeights, n: number, others: readonl
       sums.set(key, sum);
     }
   }
-  const possible = weights.numbers[n]?.possible ?? new Set<string>();
   return {
     causes: [
       ...[...sums.values()]
@@ -106,21 +105,29 @@ export function causePosterior(weights: TableWeights, n: number, others: readonl
         tableKey: 'unexplained',
       },
     ],
-    shown: { possible, probability: rounded(shown) },
+    shown: shownOf(weights, n, shown),
     byTable,
   };
 }
 
 /**
- * Held to twentieths: what one reading shows of a group's habits moves a little with every other reading of its
- * table, and would otherwise move all of the group's readings at all tables.
+ * What a reading shows of its group's habits, as far as the table leaves it open. Held to tenths: it moves a little with
+ * every other reading of the table, and would otherwise move all of the group's readings at all tables.
  */
-const rounded = (shown: ReadonlyMap<string, number>): ReadonlyMap<string, number> =>
-  new Map(
-    [...shown].flatMap(([key, share]) => {
-      const held = Math.round(20 * share) / 20;
-      return held > 0 ? [[key, held] as const] : [];
-    }),
-  );
+function shownOf(weights: TableWeights, n: number, after: ReadonlyMap<string, number>): Shown {
+  const changed = new Map<string, number>();
+  for (const { hypothesis, probability } of weights.live)
+    if (hypothesis.change !== null)
+      changed.set(hypothesis.change.key, (changed.get(hypothesis.change.key) ?? 0) + probability);
+  const shown = new Map<string, number>();
+  for (const [key, rate] of weights.numbers[n]?.habits ?? []) {
+    const open = 1 - (changed.get(key) ?? 0);
+    if (open < NOTHING) continue;
+    const own = shownBy(rate, Math.min((after.get(key) ?? 0) / open, 1));
+    const held = Math.round(10 * Math.log(1 - open + open * Math.exp(own))) / 10;
+    if (held !== 0) shown.set(key, held);
+  }
+  return shown;
+}
 
 const factsOf = (facts: Facts | undefined) => (facts === undefined ? {} : { facts });

@@ -3,12 +3,17 @@ import { type Explanation, explanationOf, tableKeyOf } from './explanation.ts';
 import type { Figure } from './figure.ts';
 import { causesOfReading, plausible, type StationTable, type TakenReading } from './station-table.ts';
 import type { TableChange } from './table-hypothesis.ts';
+import type { Leads } from './weighing.ts';
 
 /**
- * Share of groups that go where the table leads them: by a card eight of ten; a changed station is put right
- * without a word by one of ten. Common practice, no source.
+ * Share of groups that go where the table leads them, and what that share is worth in readings of a group's own: by a
+ * card, which is read anew at each setup, eight of ten; a changed station is put right without a word by one of ten, and
+ * then stays so for the group's next reading. Common practice, no source.
  */
-export const LED: Readonly<Record<TableChange['kind'], number>> = { card: 0.8, station: 0.9 };
+export const LED: Readonly<Record<TableChange['kind'], Leads>> = {
+  card: { share: 0.8, worth: 2 },
+  station: { share: 0.9, worth: 0.3 },
+};
 
 /** Kept with each reading: every further reading of the table asks for the same again. */
 const known = new WeakMap<TakenReading, Map<string, readonly Explanation[]>>();

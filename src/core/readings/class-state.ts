@@ -116,7 +116,7 @@ function shownByGroup(tables: readonly TableState[]) {
       const group = groups.get(reading.group) ?? { name: '', all: [] };
       group.all.push(shown);
       group.name += '\n';
-      for (const [key, share] of shown.probability) group.name += ` ${key} ${share}`;
+      for (const [key, share] of shown) group.name += ` ${key} ${share}`;
       groups.set(reading.group, group);
     }
   return groups;

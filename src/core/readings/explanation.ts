@@ -92,7 +92,7 @@ export function explanationOf(cause: Cause, written: Written, setup: Setup, good
   const middle = (figure.low + figure.high) / 2;
   // What is made at the apparatus moves with it; what was reckoned in the head doesn't.
   const isReckoned = kind === 'reading' && cause.unit === null;
-  const gain = good.shared === 0 || isReckoned ? 0 : 1;
+  const gain = isReckoned ? 0 : 1;
   const least = good.own * Math.min(1, good.middle === 0 ? 1 : (middle / good.middle) ** 2);
   return {
     ...none,

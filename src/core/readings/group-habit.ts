@@ -13,36 +13,42 @@ export interface GroupHabit {
   readonly readings: readonly { readonly setup: string; readonly line: number | null }[];
 }
 
-/** What one reading says of its group's habits: which it could have shown, and how probably it did. */
-export interface Shown {
-  readonly possible: ReadonlySet<string>;
-  readonly probability: ReadonlyMap<string, number>;
+/**
+ * What one reading says of its group's habits, by what they are called for the whole table: how many times as probable
+ * (as a logarithm) it is where the group has the habit.
+ */
+export type Shown = ReadonlyMap<string, number>;
+
+/**
+ * Half of the mistakes that can be a habit are made by groups that have it, and these make it four times of five; the
+ * rest are slips. Common practice, no source.
+ */
+const OF_HABIT = 0.5;
+const KEPT = 0.8;
+
+/** Rate of the mistake in a group that hasn't got the habit, where `rate` is that of all groups. */
+const slipRate = (rate: number): number => rate * (1 - OF_HABIT);
+
+/**
+ * The rate of a mistake after what the group's other readings have shown (Bayes over having the habit or not). What
+ * differs too little to be seen in one reading shows in all of a group's readings together.
+ *
+ * @example habitRate(0.03, 0) // => 0.03
+ */
+export function habitRate(rate: number, shown: number): number {
+  const before = Math.min((rate * OF_HABIT) / (KEPT - slipRate(rate)), 0.5);
+  const odds = (before / (1 - before)) * Math.exp(shown);
+  return slipRate(rate) + (KEPT - slipRate(rate)) * (odds / (1 + odds));
 }
 
-/**
- * Readings that the base rate of a habit is worth: after one sure instance the next is expected in every
- * second reading. Common practice, no source.
- */
-const WORTH = 1;
-
-/**
- * The rate of a mistake after what the group's other readings have shown: the mean of a beta law that began
- * at the base rate with the weight of one reading (Laplace's rule, with that prior).
- *
- * @example habitRate(0.03, 'reading.in-grams', []) // => 0.03
- */
-export function habitRate(rate: number, key: string, others: readonly Shown[]): number {
-  let [seen, count] = [0, 0];
-  for (const { possible, probability } of others)
-    if (possible.has(key)) {
-      count += 1;
-      seen += probability.get(key) ?? 0;
-    }
-  return (rate * WORTH + seen) / (WORTH + count);
+/** What a reading shows of a habit: the mistake is `rate` probable before it is read, and `after` then. */
+export function shownBy(rate: number, after: number): number {
+  const under = (share: number): number => (share * after) / rate + ((1 - share) * (1 - after)) / (1 - rate);
+  return Math.log(under(KEPT) / under(slipRate(rate)));
 }
 
 /** A habit belongs to a group; swapping two setups makes two readings wrong at once. */
-export const isHabit = ({ kind, persists, code }: Explanation): boolean =>
+export const isHabit = ({ kind, persists, code }: Pick<Explanation, 'kind' | 'persists' | 'code'>): boolean =>
   kind !== 'good' && (persists === 'group' || code === 'setup.swapped');
 
 /** The explanations of a reading with the rates of this group; what is left is good. */
@@ -52,7 +58,7 @@ export function withHabits(
 ): readonly number[] {
   if (others.length === 0) return explanations.map(({ rate }) => rate);
   const rates = explanations.map((each) =>
-    isHabit(each) && each.led !== true ? habitRate(each.rate, each.tableKey, others) : each.rate,
+    isHabit(each) && each.led !== true ? habitRate(each.rate, shownIn(others, each.tableKey)) : each.rate,
   );
   const before = explanations.reduce((sum, { rate }) => sum + rate, 0);
   const after = rates.reduce((sum, rate) => sum + rate, 0);
@@ -64,6 +70,9 @@ export function withHabits(
     isRaised(explanations[n], rate) || rest === 0 ? rate : (rate * left) / rest,
   );
 }
+
+const shownIn = (others: readonly Shown[], key: string): number =>
+  others.reduce((sum, each) => sum + (each.get(key) ?? 0), 0);
 
 const isRaised = (of: Explanation | undefined, rate: number): boolean => of !== undefined && rate > of.rate;
 

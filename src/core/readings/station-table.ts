@@ -9,6 +9,7 @@ import {
   unexplainedLikelihood,
   type Written,
 } from './explanation.ts';
+import { isHabit } from './group-habit.ts';
 import { type Opened, opened, ownUnit } from './judgement.ts';
 import type { ByKind } from './likely-cause.ts';
 import { offScaleCauses } from './off-scale-causes.ts';
@@ -47,6 +48,8 @@ export interface TakenReading {
   readonly expected: ByKind;
   /** Mistakes, by what they are called for the table, that its number would have shown. */
   readonly possible: ReadonlySet<string>;
+  /** Those of them that can be a group's habit, with their share of all that may happen. */
+  readonly habits: ReadonlyMap<string, number>;
   /** Mistakes, by what they are called for the table, that explain it better than a good reading does. */
   readonly points: readonly string[];
 }
@@ -64,6 +67,7 @@ export function taken(table: StationTable, reading: WrittenReading, setup: numbe
     expected: { doing: 0, reading: 0, unexplained: 0 },
     points: [],
     possible: new Set<string>(),
+    habits: new Map<string, number>(),
   };
   if (open.written === null) return none;
   const { written } = open;
@@ -80,7 +84,13 @@ export function taken(table: StationTable, reading: WrittenReading, setup: numbe
     points: pointsTo(explanations, at.shared),
     expected: expectedOf(causes, UNEXPLAINED_RATE * table.rateFactor),
     possible: new Set(causes.map(tableKeyOf)),
+    habits: habitsAmong(causes, UNEXPLAINED_RATE * table.rateFactor),
   };
+}
+
+function habitsAmong(causes: readonly Cause[], unexplained: number): ReadonlyMap<string, number> {
+  const all = causes.reduce((sum, { rate }) => sum + rate, unexplained);
+  return new Map(causes.filter(isHabit).map((cause) => [tableKeyOf(cause), cause.rate / all]));
 }
 
 function expectedOf(causes: readonly Cause[], unexplained: number): ByKind {

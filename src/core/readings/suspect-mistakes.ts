@@ -21,24 +21,38 @@ export function suspectsOf(table: StationTable, readings: readonly TakenReading[
   );
   if (several.length === 0) return [];
   const rates = ratesOf(table, readings);
-  const all = [...rates.values()].reduce((sum, { rate }) => sum + rate, 0);
+  const all = [...rates.values()];
+  const ofCard = sumOf(all.filter(({ byCard }) => byCard));
+  const ofStation = sumOf(all.filter(({ stays }) => stays));
   return several
-    .map(([key, at]) => ({
-      key,
-      count: [...at.values()].reduce((sum, groups) => sum + groups.size, 0),
-      setups: [...at].flatMap(([setup, groups]) => (groups.size >= 2 ? [setup] : [])),
-      share: (rates.get(key)?.rate ?? 0) / all,
-      stays: rates.get(key)?.stays ?? false,
-    }))
-    .sort((a, b) => b.count - a.count || b.share - a.share || (a.key < b.key ? -1 : 1))
+    .map(([key, at]) => {
+      const { rate = 0, stays = false, byCard = false } = rates.get(key) ?? {};
+      return {
+        key,
+        count: [...at.values()].reduce((sum, groups) => sum + groups.size, 0),
+        setups: [...at].flatMap(([setup, groups]) => (groups.size >= 2 ? [setup] : [])),
+        ofCard: byCard ? rate / ofCard : 0,
+        ofStation: stays ? rate / ofStation : 0,
+      };
+    })
+    .filter(({ ofCard: card, ofStation: station }) => card + station > 0)
+    .sort(
+      (a, b) =>
+        b.count - a.count || b.ofCard + b.ofStation - a.ofCard - a.ofStation || (a.key < b.key ? -1 : 1),
+    )
     .slice(0, MOST_SUSPECTS);
 }
 
 interface Possible {
   readonly key: string;
   readonly rate: number;
+  /** Whether the station can keep it for the next group. */
   readonly stays: boolean;
+  /** Whether a card can lead there: no card swaps digits. */
+  readonly byCard: boolean;
 }
+
+const sumOf = (all: readonly Possible[]): number => all.reduce((sum, { rate }) => sum + rate, 0);
 
 const known = new WeakMap<TakenReading, readonly Possible[]>();
 
@@ -53,7 +67,9 @@ function ratesOf(table: StationTable, readings: readonly TakenReading[]): Readon
     const possible =
       known.get(taken) ??
       causesOfReading(table, setup, opened.written).flatMap((cause) =>
-        cause.kind === 'good' ? [] : [{ key: tableKeyOf(cause), rate: cause.rate, stays: stays(cause) }],
+        cause.kind === 'good'
+          ? []
+          : [{ key: tableKeyOf(cause), rate: cause.rate, stays: stays(cause), byCard: byCard(cause) }],
       );
     known.set(taken, possible);
     for (const each of possible) rates.set(each.key, each);
@@ -64,3 +80,6 @@ function ratesOf(table: StationTable, readings: readonly TakenReading[]): Readon
 /** What a group can leave behind: weights, pins, line, the zero of a scale, two setups in each other's place. */
 const stays = ({ code, persists }: Cause): boolean =>
   persists === 'station' || isZeroMistake(code) || code === 'setup.swapped';
+
+/** A slip of one pen is no card's. */
+const byCard = ({ kind, persists }: Cause): boolean => kind === 'doing' || persists !== 'reading';

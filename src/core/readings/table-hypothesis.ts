@@ -27,11 +27,11 @@ export interface TableChange {
 /** A mistake that several groups' readings point to, and the setups where they do. */
 export interface Suspect {
   readonly key: string;
-  /** Base rate, as a share of those of all such mistakes at the table. */
-  readonly share: number;
+  /** Base rate, as a share of those of all mistakes at the table that a card can lead to. */
+  readonly ofCard: number;
+  /** The same of those that the station keeps for the next group; 0 where it can't. */
+  readonly ofStation: number;
   readonly setups: readonly number[];
-  /** Whether the station can keep it for the next group. */
-  readonly stays: boolean;
 }
 
 /** Shares of tables, all of them assumptions: common practice, no source. */
@@ -83,24 +83,25 @@ const noiseCases: readonly (readonly [number, number])[] = [
 ];
 
 /** A change of the whole table or of one setup; by the station from any group on, by the card from the first. */
-function changesOf({ key, share, setups, stays }: Suspect, groups: number) {
+function changesOf({ key, ofCard, ofStation, setups }: Suspect, groups: number) {
   const scopes = setups.length < 2 ? [null] : [null, ...setups];
   return scopes.flatMap((setup) => {
     const wide = scopes.length === 1 ? 1 : setup === null ? 0.5 : 0.5 / setups.length;
     const card = {
       change: { kind: 'card' as const, key, setup, from: 0 },
-      prior: TABLE_RATES.card * share * wide,
+      prior: TABLE_RATES.card * ofCard * wide,
     };
-    if (!stays) return [card];
+    const cards = ofCard > 0 ? [card] : [];
+    if (ofStation === 0) return cards;
     // Half of them stood so from the first group on.
     const froms = Array.from({ length: Math.max(groups - 1, 1) }, (_, from) => from);
     return [
-      card,
+      ...cards,
       ...froms.map((from) => ({
         change: { kind: 'station' as const, key, setup, from },
         prior:
           TABLE_RATES.station *
-          share *
+          ofStation *
           wide *
           (froms.length === 1 ? 1 : from === 0 ? 0.5 : 0.5 / (froms.length - 1)),
       })),
@@ -112,10 +113,13 @@ function changesOf({ key, share, setups, stays }: Suspect, groups: number) {
 export function priorOf({ setups, prior }: Apparatus, is: ApparatusIs): readonly (readonly number[])[] {
   if (is === 'as the file says') return prior;
   if (is === 'farther off') return prior.map((row) => row.map((each) => each * FARTHER ** 2));
+  // What is off moves the figures the way they go together; where they have nothing in common, each by itself.
+  const signs = setups.map((_, i) => Math.sign(prior[0]?.[i] ?? 0));
   return prior.map((row, i) =>
     row.map((each, j) => {
       const [a, b] = [setups[i]?.middle ?? 0, setups[j]?.middle ?? 0];
-      return each + OFF_TOGETHER ** 2 * a * b + (i === j ? (OFF_EACH * a) ** 2 : 0);
+      const together = i === j ? 1 : (signs[i] ?? 0) * (signs[j] ?? 0);
+      return each + OFF_TOGETHER ** 2 * together * a * b + (i === j ? (OFF_EACH * a) ** 2 : 0);
     }),
   );
 }

@@ -9,8 +9,14 @@ export interface Weighable {
   /** Rate x density of a number that nothing explains. */
   readonly unexplained: number;
   readonly group: string;
-  /** Share of groups that a change of the table leads astray; `null` where nothing changed. */
-  readonly led: number | null;
+  /** How a change of the table leads groups astray; `null` where nothing changed. */
+  readonly led: Leads | null;
+}
+
+/** A share of groups, and how many readings of a group's own it is worth: what a group did once it does again. */
+export interface Leads {
+  readonly share: number;
+  readonly worth: number;
 }
 
 /** How a hypothesis explains the readings of a table. */
@@ -37,20 +43,15 @@ export function likelyAlone(
   const { shared = 0, middle = 0 } = at ?? {};
   let [close, wide] = [unexplained, unexplained];
   for (const each of explanations) {
-    const rate = ledRate(each.rate, each.led, led ?? 1);
+    const rate = ledRate(each.rate, each.led, led?.share ?? 1);
     close += rate * likelihoodOf(each, 0, shared, 1);
     wide += rate * likelihoodOf(each, 0, shared + (ELSEWHERE * middle) ** 2, 1);
   }
   return (1 - RARELY) * close + RARELY * wide;
 }
 
-/**
- * A group that was led once is led again: what its share is worth in readings of its own, so that the group
- * is one thing and not as many as it has readings.
- */
-const WORTH = 0.3;
-
-const ledAfter = (led: number, seen: number, count: number): number => (led * WORTH + seen) / (WORTH + count);
+const ledAfter = ({ share, worth }: Leads, seen: number, count: number): number =>
+  (share * worth + seen) / (worth + count);
 
 /** What a rate becomes where the group was led with probability `led`. */
 export const ledRate = (rate: number, isLed: boolean | null, led: number): number =>
