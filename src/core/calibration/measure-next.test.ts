@@ -83,6 +83,22 @@ describe('two unknowns that the readings tie together', () => {
     expect(Math.abs(pair?.by?.correlation ?? 1)).toBeLessThan(0.8);
   });
 
+  it('are told as well where a third shares the sum, and no two of them are tied closely', () => {
+    const pin = unknown('cart/pin', 0.95);
+    const sum: Observation = { ...both, figureAt: (shift) => movedBy(shift)(plus(axle, rim, pin, own)) };
+    const pairs = confusedPairs(benchFit([sum]), [candidate(pin, 'pin')]);
+    expect(pairs).toHaveLength(3);
+    // -cov / (u u): the sum is known to 0.05, the rest is left as wide as the files have it.
+    const variance = 1 + 0.8 ** 2 + 0.95 ** 2 + 0.05 ** 2;
+    const tie = (a: number, b: number): number =>
+      (-a * b) / Math.sqrt((variance - a ** 2) * (variance - b ** 2));
+    expect(pairs.map(({ correlation }) => correlation)).toEqual([
+      expect.closeTo(tie(1, 0.95), 9),
+      expect.closeTo(tie(1, 0.8), 9),
+      expect.closeTo(tie(0.8, 0.95), 9),
+    ]);
+  });
+
   it('are not told where one of them is known well by itself', () => {
     const alone: Observation = {
       ...both,

@@ -1,4 +1,4 @@
-import { element, type Matrix, times } from '../uncertainty/matrix.ts';
+import { element, inverseOfPositive, type Matrix, times } from '../uncertainty/matrix.ts';
 import type { BenchFit, FittedUnknown } from './bench-fit.ts';
 import type { Candidate, Measurement } from './candidate.ts';
 import type { Knowledge } from './knowledge.ts';
@@ -16,20 +16,30 @@ export interface Confused {
 
 /** Tied more closely than this, one would be known to 0.6 of its u if the other were. Our own bound. */
 const TIED = 0.8;
+/** In a sum of three that are known alike two are tied by a half and less: so closely at least. Our own bound. */
+const SHARED = 0.4;
 /** Known to less than this share of what the files said: then it is told, whatever the other. Our own bound. */
 const TOLD = 0.4;
 
-/** The pairs that the bench readings can't tell apart, most closely tied first, with what would. */
+/**
+ * The pairs that the bench readings can't tell apart, most closely tied first, with what would. Where three
+ * and more share a sum no two of them are tied closely: then those two count of which each would be known
+ * that much better if all others were.
+ */
 export function confusedPairs(
   { unknowns, knowledge }: BenchFit,
   candidates: readonly Candidate[],
 ): readonly Confused[] {
+  const withAll = tiedToTheRest(knowledge.covariance);
+  const isTied = (i: number, j: number): boolean => {
+    const tie = Math.abs(correlationIn(knowledge.covariance, i, j));
+    return tie > TIED || (tie > SHARED && Math.min(withAll[i] ?? 0, withAll[j] ?? 0) > TIED);
+  };
   return unknowns
     .flatMap((first, i) => unknowns.slice(i + 1).map((second, k) => ({ first, second, i, j: i + 1 + k })))
     .filter(
       ({ first, second, i, j }) =>
-        Math.abs(correlationIn(knowledge.covariance, i, j)) > TIED &&
-        [first, second].every(({ u, unknown }) => u > TOLD * unknown.u),
+        isTied(i, j) && [first, second].every(({ u, unknown }) => u > TOLD * unknown.u),
     )
     .map(({ first, second, i, j }) => {
       const correlation = correlationIn(knowledge.covariance, i, j);
@@ -77,6 +87,16 @@ export function covarianceAfter(knowledge: Knowledge, { law, measurement }: Cand
 }
 
 const shareOf = (id: string, repeats: number): number => (id.startsWith('reading/') ? 1 / repeats : 1);
+
+/** Multiple correlation of each unknown with all others together: root(1 - 1 / (inverse of the correlations)ii). */
+function tiedToTheRest(covariance: Matrix): readonly number[] {
+  const inverse = inverseOfPositive(
+    covariance.map((row, i) => row.map((_, j) => correlationIn(covariance, i, j))),
+  );
+  return covariance.map((_, i) =>
+    inverse === null ? 0 : Math.sqrt(Math.max(0, 1 - 1 / element(inverse, i, i))),
+  );
+}
 
 const correlationIn = (m: Matrix, i: number, j: number): number =>
   element(m, i, j) / Math.sqrt(element(m, i, i) * element(m, j, j));
