@@ -1,8 +1,15 @@
 import type { Rehearsal, RehearsalOptions } from '../../core/rehearse.ts';
 import { rehearse } from '../../core/rehearse.ts';
 import type { Language } from '../sentences/language.ts';
-import { causeName, causeToSee, causeToTry } from '../text/cause-text.ts';
-import { rehearsalTitle, soundText, tableWritten, thoughtOf, writtenIn } from '../text/rehearsal-text.ts';
+import { causeNamed, causeToSee, causeToTry } from '../text/cause-text.ts';
+import {
+  rehearsalTitle,
+  soundText,
+  tableWritten,
+  thoughtOf,
+  whereText,
+  writtenIn,
+} from '../text/rehearsal-text.ts';
 import type { Block, Cell, SheetOfPaper } from './block.ts';
 import { groupLabels } from './groups.ts';
 import type { PaperJob, SheetKind } from './paper-job.ts';
@@ -87,10 +94,10 @@ function answers({ planted }: Rehearsal, language: Language, say: Say): Block {
       {
         text: writtenIn(each),
         strong: true,
-        note: say('rehearsal.sheet.from', { table: each.table, group: each.group }),
+        note: whereText(language, each),
       },
       {
-        text: causeName(language, each.mistake),
+        text: causeNamed(language, each.mistake),
         note: say('rehearsal.answer.program', { thinks: thoughtOf(language, each) }),
       },
       causeToTry(language, each.mistake),

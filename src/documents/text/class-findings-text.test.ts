@@ -136,9 +136,9 @@ describe('a habit', () => {
       ],
     } as const;
     expect(habitText('en', habit)).toMatch(
-      /^A, at S1 and S2: probably the same each time, the number counts grams\. /,
+      /^Group A, at S1 and S2: probably the same each time: the number counts grams\. /,
     );
-    expect(habitText('es', habit)).toMatch(/^A, en S1 y S2: /);
+    expect(habitText('es', habit)).toMatch(/^Grupo A, en S1 y S2: /);
   });
 
   it('that a whole table has is said once, of the table', () => {
@@ -159,6 +159,6 @@ describe('a habit', () => {
     const [together = ''] = printed.split(/^line /m);
     const after = together.replace(/\s+/g, ' ');
     expect(after.split(oldZero)).toHaveLength(2);
-    expect(after).toContain(' G, at L1: probably the same each time, the number counts grams.');
+    expect(after).toContain(' Group G, at L1: probably the same each time: the number counts grams.');
   });
 });

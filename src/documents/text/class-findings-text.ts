@@ -7,7 +7,7 @@ import { readingText } from '../printing/reading-text.ts';
 import { type Language, languagePack } from '../sentences/language.ts';
 import { factText, sentence } from '../sentences/sentence.ts';
 import { unitWords } from '../sentences/unit-words.ts';
-import { causeName, causeToTry } from './cause-text.ts';
+import { causeName, causeNamed, causeToTry, type SaidCause } from './cause-text.ts';
 import { marksOf } from './prediction-text.ts';
 
 type Setups = readonly JudgedReading['at'][];
@@ -25,7 +25,7 @@ export function tableFindingText(
       table: finding.table,
       groups: finding.groups,
       of: finding.of,
-      cause: code === null ? '' : causeName(language, { code, ...(facts === undefined ? {} : { facts }) }),
+      cause: code === null ? '' : ofTable(language, { code, ...(facts === undefined ? {} : { facts }) }),
     }),
     ...finding.figures.map(({ setup, found, expected }) =>
       sentence(language, 'finding.figure', {
@@ -47,6 +47,10 @@ export function tableFindingText(
   ];
 }
 
+/** Which weight hangs there; of setups that stand at each other's sign the figures tell which. */
+const ofTable = (language: Language, cause: SaidCause): string =>
+  cause.facts?.hung === undefined ? causeName(language, cause) : causeNamed(language, cause);
+
 function behindText(language: Language, { what, from, probability }: Behind): string {
   const percent = Math.round(probability * 100);
   return from === null
@@ -62,7 +66,7 @@ export const habitText = (language: Language, habit: GroupHabit): string =>
       language,
       habit.readings.map(({ setup }) => setup),
     ),
-    cause: causeName(language, habit),
+    cause: causeNamed(language, habit),
   })} ${causeToTry(language, habit)}`;
 
 /** The one test that tells apart what a reading can't; empty where there is none. */
@@ -80,11 +84,11 @@ export function tieText(language: Language, { test }: Tie, setups: Setups): stri
       : [
           sentence(language, 'test.shows', {
             figure: figureText(language, setups, setup, figure),
-            cause: causeName(language, cause),
+            cause: causeNamed(language, cause),
           }),
         ],
   );
-  const says = shows.length === 0 ? doing : `${doing}: ${shows.join('; ')}`;
+  const says = shows.length === 0 ? doing : `${doing}: ${shows.join(', ')}`;
   return sentence(language, 'test.tells', { test: says });
 }
 

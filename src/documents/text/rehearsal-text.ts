@@ -6,7 +6,7 @@ import type { Language } from '../sentences/language.ts';
 import { sentence } from '../sentences/sentence.ts';
 import { unitWords } from '../sentences/unit-words.ts';
 import { tableHeading } from '../sheets/table-heading.ts';
-import { causeName, causeToSee, causeToTry } from './cause-text.ts';
+import { causeName, causeNamed, causeToSee, causeToTry } from './cause-text.ts';
 import { columns, wrapped } from './columns.ts';
 import { plainJson } from './plain-json.ts';
 import { marksOf } from './prediction-text.ts';
@@ -81,9 +81,8 @@ export function rehearsalAnswers(language: Language, rehearsal: Rehearsal): stri
       const [first = '', ...rest] = [
         sentence(language, 'rehearsal.answer', {
           n: n + 1,
-          table: planted.table,
-          group: planted.group,
-          cause: causeName(language, mistake),
+          where: whereText(language, planted),
+          cause: causeNamed(language, mistake),
         }),
         sentence(language, 'rehearsal.answer.wrote', { readings: writtenIn(planted) }),
         sentence(language, 'rehearsal.answer.program', { thinks: thoughtOf(language, planted) }),
@@ -98,6 +97,13 @@ export function rehearsalAnswers(language: Language, rehearsal: Rehearsal): stri
   ].join('\n');
 }
 
+/** The table and the group; what a station keeps goes on from there. */
+export const whereText = (language: Language, { mistake, table, group }: PlantedMistake): string =>
+  sentence(language, mistake.persists === 'station' ? 'rehearsal.where.station' : 'rehearsal.where', {
+    table,
+    group,
+  });
+
 const indented = (text: string): readonly string[] => wrapped(text, WIDTH - 4).map((line) => `    ${line}`);
 
 /** Readings of a mistake, setup by setup: "S1: D 0.85 N, E 0.85". */
@@ -111,6 +117,7 @@ export function writtenIn({ readings }: Pick<PlantedMistake, 'readings'>): strin
 /** What the program makes of a planted mistake, counted over its readings. */
 export function thoughtOf(language: Language, { mistake, readings }: PlantedMistake): string {
   const say = (key: string, facts = {}) => sentence(language, `rehearsal.thinks.${key}`, facts);
+  const counted = (key: string, facts = {}) => say(readings.length === 1 ? `${key}.one` : key, facts);
   const judgements = readings.flatMap(({ judgement }) => (judgement === null ? [] : [judgement]));
   const all = readings.length;
   const isIt = (each: { readonly code: string }): boolean =>
@@ -120,10 +127,14 @@ export function thoughtOf(language: Language, { mistake, readings }: PlantedMist
   const first = again.filter((each) => mistakesIn(each).slice(0, 1).some(isIt)).length;
   const second = again.filter((each) => mistakesIn(each).slice(0, 2).some(isIt)).length;
   if (again.length === 0) return say('not-seen');
-  if (first === again.length || first >= all / 2) return say('first', { of: first, all });
-  if (second > 0) return say('second', { of: second, all });
+  if (first === again.length || first >= all / 2) return counted('first', { of: first, all });
+  if (second > 0) return counted('second', { of: second, all });
   const causes = [...new Set(again.flatMap((each) => mistakesIn(each)[0]?.code ?? []))];
-  return say('other', { of: again.length, all, causes: causes.map((code) => causeName(language, { code })) });
+  return counted('other', {
+    of: again.length,
+    all,
+    causes: causes.map((code) => causeName(language, { code })),
+  });
 }
 
 const mistakesIn = ({ causes }: Judgement) => causes.filter(({ kind }) => kind !== 'good');

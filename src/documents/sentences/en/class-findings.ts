@@ -26,7 +26,7 @@ export const classFindings = {
   'finding.test.set-up-again':
     'To tell: leave the station as it stands, go through the card of {setup} yourself, and read it.',
   'finding.test.shows': '{ifStation} says that the station has changed, {ifCard} that it is sound.',
-  'finding.habit': '{group}, at {setups}: probably the same each time, {cause}.',
+  'finding.habit': 'Group {group}, at {setups}: probably the same each time: {cause}.',
   'test.tells': 'To tell them apart: {test}.',
   'test.read-again': 'read {setup} once more',
   'test.zero-again': 'set the scale to 0 as it hangs, and read {setup} once more',
@@ -36,5 +36,5 @@ export const classFindings = {
   'test.count-again': 'count holes, parts or turns at {setup} against the card',
   'test.look-at-unit': 'ask where the pointer stood at {setup}, and beside which numbers',
   'test.check-card': 'go through the card of {setup} step by step',
-  'test.shows': '{figure} if it is this: {cause}',
+  'test.shows': '{figure} fits "{cause}"',
 } as const;

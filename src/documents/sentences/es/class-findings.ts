@@ -20,7 +20,7 @@ export const classFindings = {
   'finding.behind.kit.from':
     'Probablemente el aparato no es como dice el archivo del kit, desde el grupo {group} ({percent} %): mídelo otra vez y escríbelo ahí.',
   'finding.test.zero-again':
-    'Para saberlo: mira el cero de la balanza tal como cuelga, y lee {setup} según su tarjeta.',
+    'Para saberlo: mira el cero del dinamómetro tal como cuelga, y lee {setup} según su tarjeta.',
   'finding.test.look-at-load':
     'Para saberlo: mira la marca de la carga de {setup}, y léelo según su tarjeta.',
   'finding.test.look-at-signs':
@@ -28,15 +28,15 @@ export const classFindings = {
   'finding.test.set-up-again':
     'Para saberlo: deja la estación como está, sigue tú la tarjeta de {setup}, y léelo.',
   'finding.test.shows': '{ifStation} dice que la estación ha cambiado, {ifCard} que está bien.',
-  'finding.habit': '{group}, en {setups}: probablemente cada vez lo mismo, {cause}.',
+  'finding.habit': 'Grupo {group}, en {setups}: probablemente cada vez lo mismo: {cause}.',
   'test.tells': 'Para distinguirlas: {test}.',
   'test.read-again': 'lee {setup} una vez más',
-  'test.zero-again': 'pon la balanza a 0 tal como cuelga, y lee {setup} una vez más',
+  'test.zero-again': 'pon el dinamómetro a 0 tal como cuelga, y lee {setup} una vez más',
   'test.other-way': 'lee {setup} {how}',
   'test.partner': 'lee también {setup}',
   'test.other-load': 'cuelga {load} en {setup} y léelo',
   'test.count-again': 'cuenta agujeros, tramos o vueltas en {setup} según la tarjeta',
-  'test.look-at-unit': 'pregunta dónde estaba la aguja en {setup}, y al lado de qué números',
+  'test.look-at-unit': 'pregunta dónde estaba el indicador en {setup}, y al lado de qué números',
   'test.check-card': 'sigue la tarjeta de {setup} paso a paso',
-  'test.shows': '{figure} si pasa esto: {cause}',
+  'test.shows': '{figure} encaja con «{cause}»',
 } as const;
