@@ -1,4 +1,4 @@
-import { existsSync, readFileSync, rmSync } from 'node:fs';
+import { appendFileSync, existsSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { exampleIn, scratchFolder } from '../../../test/cli/scratch-folder.ts';
@@ -49,29 +49,42 @@ describe('handspike bench', () => {
     rmSync(book);
     expect(run(bench).out).toContain('no reading yet');
     expect(existsSync(book)).toBe(false);
-    run(bench, '--what', 'amber turned over', '--reading', '0.2 N', '--date', '2026-05-02');
+    run(bench, '--what', 'amber turned over', '--reading', '0.2 N', '--by', 'me', '--date', '2026-05-02');
     expect(text().split('\n').slice(0, 2)).toEqual([
       'date,kit,by,activity,what,with,reading,use,replaces,note',
-      '2026-05-02,BB-07,,,amber turned over,,0.2 N,,,',
+      '2026-05-02,BB-07,me,,amber turned over,,0.2 N,,,',
     ]);
   });
 
   it('leaves the book alone where the line is not sound, and says where and why', () => {
     const { run, text } = benchAt();
     const before = text();
-    const { code, err } = run(bench, '--setup', 'L2', '--reading', '4.1', '--date', '2026-05-02');
+    const { code, err } = run(
+      bench,
+      '--setup',
+      'L2',
+      '--reading',
+      '4.1',
+      '--by',
+      'me',
+      '--date',
+      '2026-05-02',
+    );
     expect(code).toBe(EXIT.findings);
     expect(err).toContain('bench-not-a-reading');
     expect(err).toMatch(/slipway\.bench\.csv:\d+:\d+/);
     expect(text()).toBe(before);
     expect(() => run(bench, '--setup', 'L9', '--reading', '4.1 N')).toThrow(UsageFault);
     expect(() => run(bench, '--reading', '4.1 N')).toThrow(UsageFault);
-    expect(() => run(bench, '--setup', 'L2', '--reading', '4.1 N', '--date', '2026-02-30')).toThrow(/no day/);
+    expect(() =>
+      run(bench, '--setup', 'L2', '--reading', '4.1 N', '--by', 'me', '--date', '2026-02-30'),
+    ).toThrow(/no day/);
+    expect(() => run(bench, '--setup', 'L2', '--reading', '4.1 N')).toThrow(/who read it/);
   });
 
   it('keeps a far reading in the book, tells it, and does not use it', () => {
     const { run } = benchAt();
-    const { err } = run(bench, '--setup', 'L2', '--reading', '41 N', '--date', '2026-05-02');
+    const { err } = run(bench, '--setup', 'L2', '--reading', '41 N', '--by', 'me', '--date', '2026-05-02');
     expect(err).toContain('bench-far');
     const { readings } = JSON.parse(run(bench, '--json').out) as {
       readings: { written: string; isUsed: boolean; because: string | null }[];
@@ -81,6 +94,23 @@ describe('handspike bench', () => {
       isUsed: false,
       because: 'far from the files',
     });
+  });
+
+  it('prints each figure in the marks of its own instrument', () => {
+    const { run, book } = benchAt();
+    appendFileSync(book, '2026-05-02,BB-07,me,,oar mass centre,,30.3 cm,,,\n');
+    const [row] = run(bench).out.match(/^.*oar mass centre .*$/m) ?? [];
+    expect(row).toMatch(/30\.3 cm +30\.2 cm +0\.4 u +30\.3 cm +yes/);
+  });
+
+  it('counts a line that it can not use, and tells a spoilt book from one that nobody has begun', () => {
+    const { run, book, text } = benchAt();
+    const sound = text();
+    writeFileSync(book, `${sound}2026-05-02,BB-07,me,slipway.activity.yaml,S1,W500,0.6 N,,,\n`);
+    expect(run(bench).out).toContain('8 of 8 readings used; 1 that can not be used');
+    writeFileSync(book, sound.replace('reading', 'redding'));
+    expect(run(bench).out).not.toContain('no reading yet');
+    expect(run(bench).out).toContain('the error above says why');
   });
 
   it('prints in Spanish too', () => {

@@ -16,15 +16,14 @@ import { unknownSetup } from '../unknown-setup.ts';
 
 export const bench: Command = {
   name: 'bench',
-  usage:
-    'bench [VISIT | KIT ACTIVITY] [--setup SETUP | --what WHAT] [--reading READING] [--by LABEL] [--json]',
+  usage: 'bench [VISIT | KIT ACTIVITY] [(--setup SETUP | --what WHAT) --reading READING --by LABEL] [--json]',
   summary: "print what the kit's bench readings tell, or add one to its bench book",
   options: [
     '--setup SETUP      add a line: a reading at this setup',
     '--way WAY          raise, lower or start, where not as the setup is read',
     '--what WHAT        instead of a setup: "amber with W500", "amber turned over", "oar mass"',
     '--reading READING  what was read, with its unit',
-    '--by LABEL         who read it: a label, no name',
+    '--by LABEL         who read it: a label, no name; every line needs one',
     '--date DATE        year-month-day (today)',
     '--replaces LINE    the line of the book that this one stands for',
     '--use yes|no       take it in, or leave it out, however well it fits',
@@ -89,6 +88,9 @@ function entryOf(found: Arguments, prepared: Prepared): BenchEntry | null {
   }
   if (setup !== null && what !== null) throw new UsageFault('--setup and --what: name one of them');
   if (reading === null) throw new UsageFault('--reading: what was read, with its unit, as "2.2 N"');
+  const by = found.text('by')?.trim() ?? '';
+  if (by === '')
+    throw new UsageFault('--by: who read it? A label, no name, as --by "bench helper": years later it tells');
   const date = found.text('date') ?? today();
   if (!isCalendarDate(date)) throw new UsageFault(`--date ${date} is no day: write it as 2026-04-30`);
   const way = found.text('way');
@@ -97,7 +99,7 @@ function entryOf(found: Arguments, prepared: Prepared): BenchEntry | null {
   return {
     date,
     kit: prepared.kit?.serial ?? '',
-    by: found.text('by') ?? '',
+    by,
     reading,
     use: found.text('use') ?? '',
     replaces: found.text('replaces') ?? '',

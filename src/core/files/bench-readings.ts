@@ -1,6 +1,6 @@
 import { type BenchFit, benchFit, type FittedReading, type Observation } from '../calibration/bench-fit.ts';
 import type { Knowledge } from '../calibration/knowledge.ts';
-import type { Diagnostic, Facts } from '../diagnostics/diagnostic.ts';
+import type { Diagnostic, Fact, Facts } from '../diagnostics/diagnostic.ts';
 import type { Kit } from '../kit/kit.ts';
 import { type BenchLine, readBenchBook } from './bench-book-file.ts';
 import { type BenchKit, type Figure, figureOf } from './bench-figure.ts';
@@ -16,6 +16,10 @@ export interface Bench {
   readonly known: Known | null;
   /** How many lines are about other activities, or about setups that can't be built today. */
   readonly elsewhere: number;
+  /** How many lines are of today's setups and still can't be used: the findings say why. */
+  readonly unusable: number;
+  /** A figure as the instrument of a reading has it, in its own marks. */
+  readonly factOf: (reading: FittedReading, si: number) => Fact;
 }
 
 /** What is known by the bench readings, and the day of the last of them. */
@@ -75,6 +79,8 @@ export function readBench(file: SourceText, kit: Kit, at: BenchKit): ReadBench {
       fit,
       known: isKnown ? { knowledge: fit.knowledge, since } : null,
       elsewhere: standing.length - here.length,
+      unusable: here.length - taken.length,
+      factOf: ({ observation }, si) => taken.find((each) => each.observation === observation)?.fact(si) ?? si,
     },
   };
 }

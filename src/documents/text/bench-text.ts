@@ -2,6 +2,7 @@ import type { ScaleOnBench } from '../../core/bench.ts';
 import type { FittedReading, FittedUnknown } from '../../core/calibration/bench-fit.ts';
 import { correctionAt } from '../../core/calibration/scale-check.ts';
 import type { Confused } from '../../core/calibration/told-apart.ts';
+import { isError } from '../../core/diagnostics/diagnostic.ts';
 import type { Bench } from '../../core/files/bench-readings.ts';
 import type { Prepared } from '../../core/prepare.ts';
 import { decimalText, significant } from '../../core/quantities/print-quantity.ts';
@@ -11,7 +12,7 @@ import { COVERAGE_95, standardUncertainty, type Unknown } from '../../core/uncer
 import { setupSheet } from '../prepare.ts';
 import { trimmed } from '../printing/quantity-text.ts';
 import { type Language, languagePack } from '../sentences/language.ts';
-import { sentence } from '../sentences/sentence.ts';
+import { factText, sentence } from '../sentences/sentence.ts';
 import { unitWords } from '../sentences/unit-words.ts';
 import { unknownName } from '../sentences/unknown-name.ts';
 import { columns, wrapped } from './columns.ts';
@@ -31,11 +32,14 @@ export function benchText(
 ): string {
   const say = (key: string, facts = {}) => sentence(language, key, facts);
   const { readings, isConverged } = bench.fit;
-  if (bench.lines.length === 0) return say('bench.empty', { file: bench.file });
+  const isUnread = prepared.diagnostics.some((each) => isError(each) && each.at.file === bench.file);
+  if (bench.lines.length === 0) return say(isUnread ? 'bench.unread' : 'bench.empty', { file: bench.file });
   const used = readings.filter(({ isUsed }) => isUsed).length;
   const elsewhere = bench.elsewhere === 0 ? '' : say('bench.elsewhere', { count: bench.elsewhere });
+  const unusable = bench.unusable === 0 ? '' : say('bench.unusable', { count: bench.unusable });
+  const left = `${elsewhere}${unusable}`;
   return [
-    ...wrapped(say('bench.head', { file: bench.file, used, readings: readings.length, elsewhere }), WIDTH),
+    ...wrapped(say('bench.head', { file: bench.file, used, readings: readings.length, left }), WIDTH),
     '',
     ...readingsTable(language, bench),
     '',
@@ -66,7 +70,7 @@ function readingsTable(language: Language, bench: Bench): readonly string[] {
   const head = READING_COLUMNS.map((column) => sentence(language, `bench.column.${column}`));
   const rows = bench.fit.readings.map((reading) => {
     const line = bench.lines.find((each) => String(each.line) === reading.observation.name);
-    const figure = (si: number): string => trimmed(significant(si, 3, decimal));
+    const figure = (si: number): string => factText(language, bench.factOf(reading, si));
     return [
       reading.observation.name,
       reading.observation.date,
@@ -216,6 +220,7 @@ export const benchJson = (
       .filter(({ replacedBy }) => replacedBy !== null)
       .map(({ line, replacedBy }) => ({ line, by: replacedBy })),
     elsewhere: bench.elsewhere,
+    unusable: bench.unusable,
     settled: bench.fit.isConverged,
     unknowns: bench.fit.unknowns.map(({ unknown, shift, u }) => ({
       unknown: unknown.id,

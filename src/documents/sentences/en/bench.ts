@@ -1,8 +1,10 @@
 /** Bench book, arrival check and what to measure next, as the commands say them. */
 export const bench = {
   'bench.since': 'Follows the bench readings up to {since}.',
-  'bench.head': 'Bench book {file}: {used} of {readings} readings used{elsewhere}.',
+  'bench.head': 'Bench book {file}: {used} of {readings} readings used{left}.',
   'bench.elsewhere': '; {count} about other activities or setups that are not built today',
+  'bench.unusable': '; {count} that can not be used: "handspike check" says why',
+  'bench.unread': 'Bench book {file}: no line of it can be read; the error above says why.',
   'bench.empty': 'Bench book {file}: no reading yet. "handspike bench --help" tells how to begin.',
   'bench.none':
     'The kit keeps no bench book. Add a line "bench book: FILE.bench.csv" to {file} to begin one.',
@@ -12,9 +14,9 @@ export const bench = {
   'bench.column.by': 'by',
   'bench.column.what': 'what',
   'bench.column.reading': 'reading',
-  'bench.column.expected': 'files said (SI)',
+  'bench.column.expected': 'files said',
   'bench.column.off': 'off by',
-  'bench.column.fitted': 'fits (SI)',
+  'bench.column.fitted': 'fits',
   'bench.column.used': 'used',
   'bench.used.yes': 'yes',
   'bench.used.far from the files': 'no: far from the files',

@@ -1,8 +1,10 @@
 /** Libro de banco, comprobación a la llegada y qué medir ahora, como lo dicen las órdenes. */
 export const bench = {
   'bench.since': 'Sigue las lecturas de banco hasta el {since}.',
-  'bench.head': 'Libro de banco {file}: {used} de {readings} lecturas usadas{elsewhere}.',
+  'bench.head': 'Libro de banco {file}: {used} de {readings} lecturas usadas{left}.',
   'bench.elsewhere': '; {count} de otras actividades o de montajes que hoy no se montan',
+  'bench.unusable': '; {count} que no se pueden usar: "handspike check" dice por qué',
+  'bench.unread': 'Libro de banco {file}: no se puede leer ninguna línea; el error de arriba dice por qué.',
   'bench.empty':
     'Libro de banco {file}: ninguna lectura todavía. "handspike bench --help" dice cómo empezar.',
   'bench.none':
@@ -13,9 +15,9 @@ export const bench = {
   'bench.column.by': 'por',
   'bench.column.what': 'qué',
   'bench.column.reading': 'lectura',
-  'bench.column.expected': 'según archivos (SI)',
+  'bench.column.expected': 'según archivos',
   'bench.column.off': 'desvío',
-  'bench.column.fitted': 'ajuste (SI)',
+  'bench.column.fitted': 'ajuste',
   'bench.column.used': 'usada',
   'bench.used.yes': 'sí',
   'bench.used.far from the files': 'no: lejos de los archivos',
