@@ -262,7 +262,8 @@ function leftOut(at: Linear, x: readonly number[], y: readonly number[], noise: 
   return times(S, residual(at, x, y)).map((each, n) => each / Math.sqrt(element(S, n, n)));
 }
 
-const spread = (at: Linear, noise: Matrix): Matrix => added(multiply(at.H, transpose(at.H)), noise);
+/** Of the size of the noise: where nothing is unknown, H has no columns. */
+const spread = (at: Linear, noise: Matrix): Matrix => added(noise, multiply(at.H, transpose(at.H)));
 
 function residual(at: Linear, x: readonly number[], y: readonly number[]): readonly number[] {
   const moved = times(at.H, x);
