@@ -1,18 +1,23 @@
 import { candidatesAt } from './calibration/candidate.ts';
-import { withKnowledge } from './calibration/knowledge.ts';
+import { type Knowledge, withKnowledge } from './calibration/knowledge.ts';
 import { measureNext, type NextMeasurement } from './calibration/measure-next.ts';
 import { type CheckPoint, type ScaleCheck, scaleCheck } from './calibration/scale-check.ts';
 import { type Confused, confusedPairs } from './calibration/told-apart.ts';
 import { turnOverShiftBy } from './calibration/turn-over.ts';
 import type { NotDefined } from './description/not-defined.ts';
 import { gravityHere } from './files/gravity-here.ts';
-import { springScaleOf } from './instruments/spring-scale.ts';
+import {
+  measuredOfScale,
+  type SpringScale,
+  springScaleOf,
+  turnOverShift,
+} from './instruments/spring-scale.ts';
 import type { Kit } from './kit/kit.ts';
 import { forceOf, loadOf } from './parts/weight.ts';
 import { bringTogether, type Prepared } from './prepare.ts';
 import { type MetresPerSecondSquared, type Newtons, newtons } from './quantities/brands.ts';
 import type { Measured } from './uncertainty/measured.ts';
-import { atBest } from './uncertainty/propagate.ts';
+import { atBest, propagate } from './uncertainty/propagate.ts';
 
 /** A table with the one short measurement that would narrow its good ranges most; `null` where none would. */
 export interface NextAtTable {
@@ -53,6 +58,8 @@ export interface ScaleOnBench {
   readonly check: ScaleCheck | null;
   /** Its turn-over shift by the last turn-over test; `null` where none was made. */
   readonly shift: Measured<Newtons> | NotDefined | null;
+  /** The same as the key takes it: by the file and all bench readings together. */
+  readonly known: Measured<Newtons> | null;
 }
 
 /** Bench readings -> those of a scale by itself -> its calibration line and its turn-over shift. */
@@ -85,9 +92,22 @@ export function scalesOnBench({ kit, bench }: Prepared): readonly ScaleOnBench[]
           unit: scale.graduations.unit,
           check: scaleCheck(points, { graduation: scale.graduations.step }),
           shift,
+          known: last === undefined ? null : shiftKnown(scale, gravity, bench.fit.knowledge),
         },
       ];
     });
+}
+
+function shiftKnown(
+  scale: SpringScale,
+  gravity: Measured<MetresPerSecondSquared>,
+  knowledge: Knowledge,
+): Measured<Newtons> | null {
+  const known = <Q extends number>(value: Measured<Q>): Measured<Q> => withKnowledge(value, knowledge);
+  return propagate(
+    (at) => turnOverShift(scale, (value) => at(known(value)), at(gravity)),
+    [gravity, ...measuredOfScale(scale).map(known)],
+  );
 }
 
 /** A known mass hung from the scale, where the reading is of that. */

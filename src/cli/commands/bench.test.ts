@@ -103,6 +103,20 @@ describe('handspike bench', () => {
     expect(row).toMatch(/30\.3 cm +30\.2 cm +0\.4 u +30\.3 cm +yes/);
   });
 
+  it('tells the turn-over shift by its own test, and by everything that is known, as the key takes it', () => {
+    const { run } = benchAt();
+    const { scales, unknowns } = JSON.parse(run(bench, '--json').out) as {
+      scales: { turnOverShift: { value: number }; knownShift: { value: number; u: number } }[];
+      unknowns: { unknown: string; shift: number; u: number }[];
+    };
+    const moving = unknowns.find(({ unknown }) => unknown === 'amber/moving part');
+    // Twice the moving part, a quarter of 46 g by the file and somewhat more by the readings.
+    const twice = 2 * 0.046 * 9.81444;
+    expect(scales[0]?.turnOverShift.value).toBeCloseTo(0.046 * 9.81444 - 0.2, 5);
+    expect(scales[0]?.knownShift.value).toBeCloseTo(twice * (0.25 + (moving?.shift ?? 0)), 4);
+    expect(scales[0]?.knownShift.u).toBeCloseTo(twice * (moving?.u ?? 0), 4);
+  });
+
   it('counts a line that it can not use, and tells a spoilt book from one that nobody has begun', () => {
     const { run, book, text } = benchAt();
     const sound = text();

@@ -8,7 +8,12 @@ import type { Prepared } from '../../core/prepare.ts';
 import { decimalText, significant } from '../../core/quantities/print-quantity.ts';
 import { toSi } from '../../core/quantities/unit.ts';
 import { setupsOf } from '../../core/review.ts';
-import { COVERAGE_95, standardUncertainty, type Unknown } from '../../core/uncertainty/measured.ts';
+import {
+  COVERAGE_95,
+  type Measured,
+  standardUncertainty,
+  type Unknown,
+} from '../../core/uncertainty/measured.ts';
 import { setupSheet } from '../prepare.ts';
 import { trimmed } from '../printing/quantity-text.ts';
 import { type Language, languagePack } from '../sentences/language.ts';
@@ -143,12 +148,19 @@ function unitOf(prepared: Prepared, { id, origin }: Unknown): string {
 }
 
 /** A scale by itself: its line against masses, and what it shows less upside down. */
-function scaleText(language: Language, { scale, unit, check, shift }: ScaleOnBench): readonly string[] {
+function scaleText(
+  language: Language,
+  { scale, unit, check, shift, known }: ScaleOnBench,
+): readonly string[] {
   const { decimal } = languagePack(language);
   const say = (key: string, facts = {}) => sentence(language, key, facts);
   const si = toSi(1, unit);
   const figure = (value: number, digits = 2): string => trimmed(significant(value, digits, decimal));
   const inMarks = (newtons: number): string => `${figure(newtons / si)} ${unitWords(language, unit)}`;
+  const withHalf = (shift: Measured) => ({
+    shift: inMarks(shift.value),
+    half: inMarks(COVERAGE_95 * standardUncertainty(shift)),
+  });
   const lines: string[] = [];
   if (check !== null) {
     const ends = [check.from, check.to].map((at) => {
@@ -173,8 +185,8 @@ function scaleText(language: Language, { scale, unit, check, shift }: ScaleOnBen
         ? say(shift.because, { ...shift.facts, scale })
         : say('bench.scale.shift', {
             scale,
-            shift: inMarks(shift.value),
-            half: inMarks(COVERAGE_95 * standardUncertainty(shift)),
+            ...withHalf(shift),
+            known: known === null ? '' : say('bench.scale.known', withHalf(known)),
           }),
     );
   return lines;
@@ -234,11 +246,12 @@ export const benchJson = (
       correlation,
       by,
     })),
-    scales: scales.map(({ scale, check, shift }) => ({
+    scales: scales.map(({ scale, check, shift, known }) => ({
       scale,
       check,
       turnOverShift:
         shift === null || 'because' in shift ? shift : { value: shift.value, u: standardUncertainty(shift) },
+      knownShift: known === null ? null : { value: known.value, u: standardUncertainty(known) },
     })),
   });
 

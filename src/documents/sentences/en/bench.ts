@@ -40,7 +40,9 @@ export const bench = {
   'bench.scale.line':
     'Scale {scale} against masses: add {ends} (19 of 20; readings lie {residual} about the line). Beyond what was hung from it the line is taken on trust.',
   'bench.scale.at': '{correction} ± {half} at {shown}',
-  'bench.scale.shift': 'Scale {scale} upside down shows {shift} ± {half} less: its turn-over shift.',
+  'bench.scale.shift':
+    'Scale {scale} upside down shows {shift} ± {half} less by its last turn-over test{known}.',
+  'bench.scale.known': '; by all readings and the kit file together {shift} ± {half}, which the key follows',
   'turn-over.below-nothing':
     'Scale {scale}: upside down it would show more than its weight ({weight}), which can not be. Set its zero hook down, weigh it again, and turn it over again.',
   'turn-over.more-than-the-scale':
@@ -49,8 +51,8 @@ export const bench = {
   'measure.reading.times': 'read setup {setup} {times} times, {way}, and take the mean',
   'measure.watched': 'read setup {setup} once',
   'measure.watched.times': 'read setup {setup} {times} times and take the mean',
-  'measure.hung load': 'hang {load} from scale {scale}, tap it, and read it',
-  'measure.turn over': 'turn scale {scale} over, hang it by its hook, and read it',
+  'measure.hung load': 'hang "{load}" from the scale "{scale}", tap it, and read it',
+  'measure.turn over': 'turn the scale "{scale}" over, hang it by its hook, and read it',
   'measure.weigh': 'weigh {part} on a kitchen balance (to 1 g: common practice)',
   'measure.ruler': 'measure the {what} with a ruler (to half a millimetre: common practice)',
   'next.head':

@@ -42,7 +42,9 @@ export const bench = {
     'Dinamómetro {scale} con masas: suma {ends} (19 de 20; las lecturas quedan a {residual} de la recta). Más allá de lo que se colgó, la recta es solo una suposición.',
   'bench.scale.at': '{correction} ± {half} en {shown}',
   'bench.scale.shift':
-    'El dinamómetro {scale}, invertido, marca {shift} ± {half} de menos: su diferencia al invertir.',
+    'El dinamómetro {scale}, invertido, marca {shift} ± {half} de menos según la última vez que se le dio la vuelta{known}.',
+  'bench.scale.known':
+    '; según todas las lecturas y el archivo del kit, {shift} ± {half}, y eso sigue la clave',
   'turn-over.below-nothing':
     'Dinamómetro {scale}: invertido marcaría más que su peso ({weight}), y no puede ser. Pon su cero con el gancho abajo, pésalo otra vez y vuelve a darle la vuelta.',
   'turn-over.more-than-the-scale':
@@ -51,8 +53,8 @@ export const bench = {
   'measure.reading.times': 'lee {times} veces el montaje {setup}, {way}, y toma la media',
   'measure.watched': 'lee una vez el montaje {setup}',
   'measure.watched.times': 'lee {times} veces el montaje {setup} y toma la media',
-  'measure.hung load': 'cuelga {load} del dinamómetro {scale}, dale un golpecito y léelo',
-  'measure.turn over': 'dale la vuelta al dinamómetro {scale}, cuélgalo de su gancho y léelo',
+  'measure.hung load': 'cuelga "{load}" del dinamómetro "{scale}", dale un golpecito y léelo',
+  'measure.turn over': 'dale la vuelta al dinamómetro "{scale}", cuélgalo de su gancho y léelo',
   'measure.weigh': 'pesa {part} en una balanza de cocina (a 1 g: práctica común)',
   'measure.ruler': 'mide con una regla: {what} (a medio milímetro: práctica común)',
   'next.head': 'Qué medir ahora: la medición corta que más estrecha los márgenes buenos de una mesa.',
