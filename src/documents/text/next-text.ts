@@ -2,12 +2,13 @@ import type { NextAtTable } from '../../core/bench.ts';
 import type { NarrowedSetup } from '../../core/calibration/measure-next.ts';
 import type { Prepared } from '../../core/prepare.ts';
 import { setupNamed } from '../../core/review.ts';
+import { COVERAGE_95 } from '../../core/uncertainty/measured.ts';
 import type { Language } from '../sentences/language.ts';
 import { sentence } from '../sentences/sentence.ts';
 import { wrapped } from './columns.ts';
 import { measurementText } from './measurement-text.ts';
 import { plainJson } from './plain-json.ts';
-import { rangeText } from './prediction-text.ts';
+import { fineFigureIn, rangeText } from './prediction-text.ts';
 
 /** A terminal that isn't wider still shows every line whole. */
 const WIDTH = 100;
@@ -24,8 +25,15 @@ export function nextText(language: Language, prepared: Prepared, tables: readonl
         ? [`  ${say('next.nothing')}`]
         : [
             `  ${measurementText(language, next.measurement)}`,
-            ...next.setups.filter(isNarrower).map((setup) => `    ${setupText(language, prepared, setup)}`),
-            ...(next.setups.some(isNarrower) ? [`    (${say('next.width')})`] : []),
+            ...(next.setups.some(isNarrower)
+              ? [
+                  ...next.setups.filter(isNarrower).map((at) => `    ${rangesOf(language, prepared, at)}`),
+                  `    (${say('next.width')})`,
+                ]
+              : [
+                  ...next.setups.filter(isBetterKnown).map((at) => `    ${halvesOf(language, prepared, at)}`),
+                  ...wrapped(`(${say('next.same-marks')})`, WIDTH - 4).map((line) => `    ${line}`),
+                ]),
           ]),
     ]),
     '',
@@ -35,7 +43,23 @@ export function nextText(language: Language, prepared: Prepared, tables: readonl
 const isNarrower = ({ before, after }: NarrowedSetup): boolean =>
   after.to - after.from < before.to - before.from - 1e-9;
 
-function setupText(language: Language, prepared: Prepared, { setup, before, after }: NarrowedSetup): string {
+/** By a twentieth at least: less shows in no figure. */
+const isBetterKnown = ({ uBefore, uAfter }: NarrowedSetup): boolean => uAfter < 0.95 * uBefore;
+
+/** How far 19 of 20 readings lie about the expected one, where whole graduations hide it. */
+function halvesOf(language: Language, prepared: Prepared, at: NarrowedSetup): string {
+  const prediction = setupNamed(prepared, at.setup)?.prediction;
+  if (prediction === undefined) return at.setup;
+  const figure = fineFigureIn(language, prediction);
+  return sentence(language, 'next.halves', {
+    setup: at.setup,
+    before: figure(COVERAGE_95 * at.uBefore),
+    after: figure(COVERAGE_95 * at.uAfter),
+    good: rangeText(language, prediction, at.before),
+  });
+}
+
+function rangesOf(language: Language, prepared: Prepared, { setup, before, after }: NarrowedSetup): string {
   const prediction = setupNamed(prepared, setup)?.prediction;
   if (prediction === undefined) return setup;
   return sentence(language, 'next.setup', {

@@ -20,6 +20,15 @@ const PLAIN_MARKS: Readonly<Record<Prediction['watched'], Graduations>> = {
 export const marksOf = (prediction: Prediction): Graduations =>
   prediction.graduations ?? PLAIN_MARKS[prediction.watched];
 
+/** A figure in the marks of the instrument, to a tenth of one. */
+export function fineFigureIn(language: Language, prediction: Prediction): (si: number) => string {
+  const { decimal } = languagePack(language);
+  const marks = marksOf(prediction);
+  const step = marks.step / marks.unitSi;
+  const decimals = Math.min(6, Math.max(0, Math.ceil(1 - Math.log10(step) - 1e-9)));
+  return (si) => `${decimalText(si / marks.unitSi, decimals, decimal)} ${unitWords(language, marks.unit)}`;
+}
+
 /** The range that a group's reading is held against; `null` where there is no number to hold. */
 export const goodRangeOf = ({ outcome }: Prediction): GoodRange | null =>
   'good' in outcome ? outcome.good : null;

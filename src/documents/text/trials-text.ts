@@ -5,10 +5,9 @@ import type { ChosenRange } from '../../core/setups/predict-by-trials.ts';
 import type { Prediction } from '../../core/setups/prediction.ts';
 import { type Language, languagePack } from '../sentences/language.ts';
 import { sentence } from '../sentences/sentence.ts';
-import { unitWords } from '../sentences/unit-words.ts';
 import { wrapped } from './columns.ts';
 import { plainJson } from './plain-json.ts';
-import { marksOf, rangeText } from './prediction-text.ts';
+import { fineFigureIn, rangeText } from './prediction-text.ts';
 
 /** The range of one setup, by whichever law holds. */
 export interface RangeAtSetup {
@@ -42,7 +41,7 @@ export function trialsText(
 
 function linesOf(language: Language, prediction: Prediction, range: ChosenRange): readonly string[] {
   const say = (key: string, facts = {}) => sentence(language, `trials.${key}`, facts);
-  const figure = figureIn(language, prediction);
+  const figure = fineFigureIn(language, prediction);
   const { trials, linear, check, near } = range;
   if (range.because === 'nothing is read') return [say('because.nothing is read')];
   const because = check === null ? {} : { low: check.low, high: check.high, tolerance: check.tolerance };
@@ -80,15 +79,6 @@ function fatesOf(language: Language, fates: Readonly<Record<string, number>>): r
     sentence(language, `trials.fate.${fate}`, { percent: decimalText(share * 100, 1, decimal) }),
   );
   return [sentence(language, 'trials.fates', { fates: each.join(', ') })];
-}
-
-/** A figure in the marks of the instrument, to a tenth of one. */
-function figureIn(language: Language, prediction: Prediction): (si: number) => string {
-  const { decimal } = languagePack(language);
-  const marks = marksOf(prediction);
-  const step = marks.step / marks.unitSi;
-  const decimals = Math.min(6, Math.max(0, Math.ceil(1 - Math.log10(step) - 1e-9)));
-  return (si) => `${decimalText(si / marks.unitSi, decimals, decimal)} ${unitWords(language, marks.unit)}`;
 }
 
 /** The same as JSON; figures are SI. */

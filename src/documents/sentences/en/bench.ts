@@ -59,6 +59,9 @@ export const bench = {
     'What to measure next: the one short measurement that narrows the good ranges of a table most.',
   'next.nothing': 'nothing short narrows a good range by half a graduation',
   'next.setup': '{setup}: good {before}, then {after}',
+  'next.halves':
+    '{setup}: 19 of 20 within {before}, then within {after}, of what is expected; good stays {good}',
+  'next.same-marks': 'the ends stay on the same graduations as long as what is read is what was expected',
   'next.width': 'so wide about whatever is then expected',
   'arrival.command.head': 'On arrival take one reading a table; outside its good range look again.',
   'arrival.command.none': 'nothing is read as one figure',

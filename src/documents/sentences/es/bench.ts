@@ -60,6 +60,9 @@ export const bench = {
   'next.head': 'Qué medir ahora: la medición corta que más estrecha los márgenes buenos de una mesa.',
   'next.nothing': 'nada corto estrecha un margen bueno en media graduación',
   'next.setup': '{setup}: bueno {before}, después {after}',
+  'next.halves':
+    '{setup}: 19 de 20 a menos de {before}, después a menos de {after}, de lo esperado; bueno sigue {good}',
+  'next.same-marks': 'los extremos quedan en las mismas graduaciones mientras se lea lo que se esperaba',
   'next.width': 'así de ancho alrededor de lo que entonces se espere',
   'arrival.command.head': 'A la llegada toma una lectura por mesa; fuera de su margen bueno, mira otra vez.',
   'arrival.command.none': 'nada se lee como una sola cifra',
