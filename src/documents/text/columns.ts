@@ -21,13 +21,15 @@ export function columns(
 }
 
 /**
- * Text broken into lines of at most so many characters; a word that is longer stands alone.
+ * Text broken into lines of at most so many characters; a word that is longer stands alone. A number and its
+ * unit stay together.
  *
  * @example wrapped('a stiff bar on a pin', 12) // => ['a stiff bar', 'on a pin']
+ * @example wrapped('the pull is 3 N', 13) // => ['the pull is', '3 N']
  */
 export function wrapped(text: string, width: number): readonly string[] {
   const lines: string[] = [];
-  for (const word of text.split(/\s+/).filter((each) => each !== '')) {
+  for (const word of unbroken(text.split(/\s+/).filter((each) => each !== ''))) {
     const last = lines.at(-1);
     if (last !== undefined && lengthOf(last) + 1 + lengthOf(word) <= width)
       lines[lines.length - 1] = `${last} ${word}`;
@@ -35,6 +37,21 @@ export function wrapped(text: string, width: number): readonly string[] {
   }
   return lines;
 }
+
+/** Words with each number and its unit as one: neither "3" and "%" nor "± 2" is broken over two lines. */
+function unbroken(words: readonly string[]): readonly string[] {
+  const together: string[] = [];
+  for (const word of words) {
+    const last = together.at(-1);
+    if (last !== undefined && ((/[\d.,]$/.test(last) && UNIT.test(word)) || /(^|[\s(])±$/.test(last)))
+      together[together.length - 1] = `${last} ${word}`;
+    else together.push(word);
+  }
+  return together;
+}
+
+/** A unit alone, with what punctuation stands behind it. */
+const UNIT = /^(%|°|N|J|k?g|[kmc]?m|oz|lb|in|gf|kgf|ozf|lbf|±)[).,;:]*$/;
 
 /** Characters as a reader counts them. */
 const lengthOf = (text: string): number => [...text].length;

@@ -5,7 +5,7 @@ import type { JudgedReading, Review } from '../../core/review.ts';
 import type { Language } from '../sentences/language.ts';
 import { hasSentence, sentence } from '../sentences/sentence.ts';
 import { causeNamed } from './cause-text.ts';
-import { goodRangeOf, marksOf } from './prediction-text.ts';
+import { goodRangeOf, marksOf, rangeText } from './prediction-text.ts';
 import { likelyCauses, queriedText } from './queried-text.ts';
 import { reckonedCell } from './reckoned-text.ts';
 import { writtenRemarks } from './written-remarks.ts';
@@ -88,7 +88,11 @@ function rowOf(language: Language, judged: JudgedReading): readonly string[] {
     good === null ? '' : figure(good.to / marks.unitSi),
     good === null ? '' : (unitWritten(marks.unit)?.name ?? marks.unit),
     sentence(language, `verdict.${judgement.verdict}`),
-    [...whyNot(language, judgement), ...writtenRemarks(language, meaning)].join('; '),
+    [
+      ...whyNot(language, judgement),
+      ...byStation(language, judged),
+      ...writtenRemarks(language, meaning),
+    ].join('; '),
     ...[first, second].flatMap((cause) =>
       cause === undefined ? ['', ''] : [causeNamed(language, cause), cause.probability.toFixed(2)],
     ),
@@ -109,6 +113,12 @@ const whyNot = (language: Language, { because }: JudgedReading['judgement']): re
   because !== null && hasSentence(language, because.because)
     ? [sentence(language, because.because, because.facts)]
     : [];
+
+/** A range that isn't the card's is said to be the station's. */
+const byStation = (language: Language, { judgement: { station }, at }: JudgedReading): readonly string[] =>
+  station === null
+    ? []
+    : [sentence(language, 'review.station', { range: rangeText(language, at.prediction, station.good) })];
 
 /** Without the last bits of binary sums. */
 const figure = (number: number): string => String(Number(number.toPrecision(DIGITS)));

@@ -1,3 +1,4 @@
+import type { Judgement } from '../../core/readings/judgement.ts';
 import { reckonedAt } from '../../core/readings/reckoned-reading.ts';
 import type { JudgedReading, Review } from '../../core/review.ts';
 import type { Language } from '../sentences/language.ts';
@@ -27,13 +28,15 @@ export function reviewTable(language: Language, review: Review, file: string): s
     at.setup.mark,
     shortened(onOneLine(judgement.reading.written)),
     goodText(language, at),
-    sentence(language, `verdict.${judgement.verdict}`),
+    verdictText(language, judgement, at),
   ]);
   const setups = review.judged.map(({ at }) => at);
   const [first = '', ...lines] = columns([head, ...rows], ['right', 'left', 'left', 'left', 'left', 'left']);
   return [
     sentence(language, 'review.title', { file }),
-    tally(language, review),
+    ...(review.judged.length === 0 && review.refused.length === 0
+      ? wrapped(sentence(language, 'review.nothing'), WIDTH)
+      : wrapped(tally(language, review), WIDTH)),
     ...section(
       sentence(language, 'review.tables'),
       review.tables.map((finding) => tableFindingText(language, finding, setups)),
@@ -42,8 +45,7 @@ export function reviewTable(language: Language, review: Review, file: string): s
       sentence(language, 'review.groups'),
       ownHabits(review).map((habit) => [habitText(language, habit)]),
     ),
-    '',
-    first,
+    ...(review.judged.length === 0 ? [] : ['', first]),
     ...review.judged.flatMap((judged, n) => [
       lines[n] ?? '',
       ...remarks(language, judged, setups).map((each) => `      ${each}`),
@@ -87,6 +89,21 @@ function section(title: string, paragraphs: readonly (readonly string[])[]): rea
   ];
 }
 
+/** The verdict; where it isn't the card that a reading is held against, against what. */
+function verdictText(language: Language, judgement: Judgement, at: JudgedReading['at']): string {
+  if (isFelt(judgement)) return sentence(language, 'review.felt');
+  const verdict = sentence(language, `verdict.${judgement.verdict}`);
+  return judgement.station === null
+    ? verdict
+    : sentence(language, 'review.by-station', {
+        verdict,
+        range: rangeText(language, at.prediction, judgement.station.good),
+      });
+}
+
+/** A felt order is no fault of a reading: what the class felt is said at the end. */
+const isFelt = ({ because }: Judgement): boolean => because?.because === 'outcome.ease';
+
 /** What a whole table has in common is said once, and not of each group again; --json has all of it. */
 const ownHabits = ({ groups, tables }: Review): Review['groups'] =>
   groups.filter(({ code }) => !tables.some((finding) => finding.code === code));
@@ -110,6 +127,11 @@ export function judgedText(language: Language, judged: JudgedReading): string {
     ...(goodRangeOf(at.prediction) === null
       ? []
       : [`  ${sentence(language, 'review.good-range', { range: goodText(language, at) })}`]),
+    ...(judged.judgement.station === null
+      ? []
+      : [
+          `  ${sentence(language, 'review.station', { range: rangeText(language, at.prediction, judged.judgement.station.good) })}`,
+        ]),
     ...remarks(language, judged, [at]).map((each) => `  ${each}`),
     '',
   ].join('\n');
@@ -126,20 +148,15 @@ function remarks(
   judged: JudgedReading,
   setups: readonly JudgedReading['at'][],
 ): readonly string[] {
-  const { judgement, at } = judged;
-  const { because, station } = judgement;
+  const { judgement } = judged;
+  const { because } = judgement;
   const why =
-    because !== null && hasSentence(language, because.because)
+    because !== null && !isFelt(judgement) && hasSentence(language, because.because)
       ? [sentence(language, because.because, because.facts)]
       : [];
-  const changed =
-    station === null
-      ? []
-      : [sentence(language, 'review.station', { range: rangeText(language, at.prediction, station.good) })];
   return [
     ...why,
     ...writtenRemarks(language, judgement.meaning),
-    ...changed,
     ...whatHappened(language, judgement, setups),
     ...reckonedAt(judged).flatMap((reckoned) => reckonedText(language, reckoned)),
   ].flatMap((each) => wrapped(onOneLine(each), WIDTH - 6));
@@ -168,8 +185,15 @@ function whatHappened(
 
 function tally(language: Language, { judged, refused }: Review): string {
   const counts = new Map<string, number>();
-  for (const { judgement } of judged) counts.set(judgement.verdict, (counts.get(judgement.verdict) ?? 0) + 1);
-  const parts = [...counts].map(([verdict, count]) => `${count} ${sentence(language, `verdict.${verdict}`)}`);
+  for (const { judgement } of judged) {
+    const key = isFelt(judgement) ? 'review.felt' : `verdict.${judgement.verdict}`;
+    counts.set(key, (counts.get(key) ?? 0) + 1);
+  }
+  const parts = [...counts].map(([key, count]) => `${count} ${sentence(language, key)}`);
   if (refused.length > 0) parts.push(`${refused.length} ${sentence(language, 'review.not-used')}`);
-  return parts.join(', ');
+  const byStation = judged.filter(({ judgement }) => judgement.station !== null).length;
+  const said = parts.join(', ');
+  return byStation === 0
+    ? said
+    : `${said}. ${sentence(language, 'review.counted-by-station', { count: byStation })}`;
 }

@@ -5,6 +5,8 @@
 export const classFindings = {
   'review.tables': 'What whole tables say:',
   'review.groups': 'What comes again and again:',
+  'review.by-station': '{verdict}, by the station as it stands: {range}',
+  'review.counted-by-station': 'Judged by a station as it stands, and not by its card: {count} (see below).',
   'review.station': 'judged against the station as it stands now: {range}',
   'finding.same mistake': 'Table {table}: {groups} of {of} groups found what this would leave: {cause}.',
   'finding.off the list':

@@ -19,6 +19,9 @@ export const reviews = {
   'review.cause': 'likely cause: {cause} ({percent} %)',
   'review.to-group': 'to the group: {text}',
   'review.to-teacher': 'for you: {text}',
+  'review.felt': 'felt, counted at the end',
+  'review.nothing':
+    'No reading stands in it. Below the heading group, setup, reading each reading is a row: A, L1, 2.2.',
   'review.not-used': 'not used',
   'readings.no-heading': 'The first row must name the columns: group, setup, reading, note.',
   'readings.no-column': 'Without column names nobody can tell what this row says.',

@@ -5,6 +5,9 @@
 export const classFindings = {
   'review.tables': 'Lo que dicen mesas enteras:',
   'review.groups': 'Lo que se repite:',
+  'review.by-station': '{verdict}, según la estación como está: {range}',
+  'review.counted-by-station':
+    'Juzgadas según una estación como está, y no según su tarjeta: {count} (mira abajo).',
   'review.station': 'juzgada con la estación como está ahora: {range}',
   'finding.same mistake':
     'Mesa {table}: {groups} de {of} grupos encontraron lo que se muestra cuando pasa esto: {cause}.',

@@ -19,6 +19,9 @@ export const reviews = {
   'review.cause': 'causa probable: {cause} ({percent} %)',
   'review.to-group': 'al grupo: {text}',
   'review.to-teacher': 'para ti: {text}',
+  'review.felt': 'sentido, se cuenta al final',
+  'review.nothing':
+    'No hay ninguna lectura. Debajo del encabezado grupo, montaje, lectura cada lectura es una fila: A, L1, 2.2.',
   'review.not-used': 'sin usar',
   'readings.no-heading': 'La primera fila tiene que nombrar las columnas: group, setup, reading, note.',
   'readings.no-column': 'Sin nombres de columnas nadie puede saber qué dice esta fila.',
