@@ -1,7 +1,7 @@
 import { isNotDefined, type NotDefined, notDefined } from '../description/not-defined.ts';
 import { type ApparatusCopies, apparatusCopies } from '../uncertainty/apparatus-copies.ts';
 import { type BestFigure, bestFigure } from './best-figure.ts';
-import { type ReadingOdds, readingOdds, sumOdds } from './reading-odds.ts';
+import { coarserOdds, type ReadingOdds, readingOdds, sumOdds } from './reading-odds.ts';
 import type { Setup } from './setup.ts';
 
 /** What a class is to see, and how sure. */
@@ -208,14 +208,15 @@ function repeatsFor(
   wanted: Wanted,
   once: Seen,
 ): ChanceToSee['repeats'] {
-  let sums = pairs;
+  const summed = pairs.map(({ more, less }): PairOdds => ({ more: coarser(more), less: coarser(less) }));
+  let sums: readonly PairOdds[] = summed;
   let seen = once;
   let [order, ratio]: (number | null)[] = [null, null];
   for (let count = 1; count <= MOST_REPEATS; count += 1) {
     if (count > 1) {
       sums = sums.map((sum, n) => ({
-        more: another(sum.more, pairs[n]?.more ?? null),
-        less: another(sum.less, pairs[n]?.less ?? null),
+        more: another(sum.more, summed[n]?.more ?? null),
+        less: another(sum.less, summed[n]?.less ?? null),
       }));
       seen = overall(sums.map(see), mean);
     }
@@ -226,6 +227,8 @@ function repeatsFor(
   const never = notDefined('chance.apparatus-decides', { most: MOST_REPEATS });
   return { order: order ?? never, ratio: ratio ?? never };
 }
+
+const coarser = (odds: ReadingOdds | null): ReadingOdds | null => (odds === null ? null : coarserOdds(odds));
 
 const another = (sum: ReadingOdds | null, one: ReadingOdds | null): ReadingOdds | null =>
   sum === null || one === null ? null : sumOdds(sum, one);

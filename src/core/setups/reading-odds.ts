@@ -128,6 +128,33 @@ function tallyOdds({ machine, station, marks }: Setup, at: At): ReadingOdds | nu
   return { step: marks.step, low, shares: Float64Array.of(1) };
 }
 
+/** Figures that sums are taken over: 25 to a deviation of a hand's scatter. */
+const MOST_FIGURES = 256;
+
+/**
+ * The same odds on marks so many times as far apart that sums of them end in time: each share goes to the
+ * two marks around it, so that the mean stays. The variance grows by at most a quarter of the new step's
+ * square, and an order that hangs on less than a step is lost: below 0.2 % of the groups where 19 of 20 see it.
+ * As they are where they are few.
+ *
+ * @example coarserOdds({ step: 1, low: 2, shares: Float64Array.of(0.5, 0.5) }).step // => 1
+ */
+export function coarserOdds(
+  odds: ReadingOdds,
+  times = Math.ceil(odds.shares.length / MOST_FIGURES),
+): ReadingOdds {
+  if (times <= 1) return odds;
+  const low = Math.floor(odds.low / times);
+  const shares = new Float64Array(Math.ceil(odds.shares.length / times) + 2);
+  for (const [n, share] of odds.shares.entries()) {
+    const place = (odds.low + n) / times - low;
+    const below = Math.floor(place);
+    shares[below] = (shares[below] ?? 0) + share * (1 - (place - below));
+    shares[below + 1] = (shares[below + 1] ?? 0) + share * (place - below);
+  }
+  return trimmed({ step: odds.step * times, low, shares });
+}
+
 /**
  * The mean of one more reading than `before` holds: sums of graduations, still counted in whole ones.
  *
