@@ -45,6 +45,15 @@ describe('the command for trials', () => {
     expect(trials('L1', '--language', 'es').out).toMatch(/ley lineal {2}bueno .*\n.*ensayos .*\n.*se usa:/);
   });
 
+  it('are run by "explain" where a setup is near a limit of the linear law, and nowhere else', () => {
+    const explained = (setup: string) => runCommand(['explain', setup], { folder: boathouse }).out;
+    const [, choice = ''] = /^ {2}(trials .*\n {2}used: .*)$/m.exec(trials('P1').out) ?? [];
+    expect(choice).not.toBe('');
+    expect(explained('P1')).toContain(choice);
+    expect(explained('P1')).toContain('near: graduations that are coarser');
+    expect(explained('L1')).not.toContain('trials');
+  });
+
   it('refuses a setup that is not there and a seed that is no whole number, with what can be written', () => {
     expect(trials('L9')).toMatchObject({ code: 2, err: expect.stringContaining('did you mean') });
     expect(trials('--seed', 'x')).toMatchObject({ code: 2, err: expect.stringContaining('--seed 7') });

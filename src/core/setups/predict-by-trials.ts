@@ -110,8 +110,9 @@ export type NearLimit =
 /** Graduations coarser than this share of all doubt: a reading is then one of two or three marks. */
 const COARSE = 0.5;
 
-/** The limits that a setup is near to: within 19 of 20 of its reading, or of its pull. Empty: none. */
+/** The limits that a setup is near to: within 19 of 20 of its reading, or of its pull. Empty: none, or nothing is read. */
 export function nearALimit(setup: Setup, prediction: Prediction): readonly NearLimit[] {
+  if (stepOf(setup) === null) return [];
   const found: NearLimit[] = [];
   const { read, pull, outcome } = prediction;
   const spread = (value: Measured): number => COVERAGE_95 * standardUncertainty(value);
@@ -161,7 +162,7 @@ export function byTrialsOrLinear(
   options: TrialOptions & { readonly always?: boolean },
 ): ChosenRange {
   const step = stepOf(setup);
-  const near = step === null ? [] : nearALimit(setup, prediction);
+  const near = nearALimit(setup, prediction);
   const linear = 'good' in prediction.outcome ? prediction.outcome.good : null;
   const nothing = { near, linear, trials: null, check: null };
   if (step === null) return { ...nothing, used: 'neither', because: 'nothing is read', good: null };

@@ -81,6 +81,20 @@ function fatesOf(language: Language, fates: Readonly<Record<string, number>>): r
   return [sentence(language, 'trials.fates', { fates: each.join(', ') })];
 }
 
+/** Below a prediction near a limit: what trials make of it, and which law holds. */
+export const nearLimitText = (
+  language: Language,
+  prediction: Prediction,
+  seed: number,
+  range: ChosenRange,
+): string =>
+  [
+    sentence(language, 'trials.explain', { seed }),
+    ...linesOf(language, prediction, range).map((line) => `  ${line}`),
+    ...(range.used === 'trials' ? [`  ${sentence(language, 'trials.key-stays')}`] : []),
+    '',
+  ].join('\n');
+
 /** The same as JSON; figures are SI. */
 export const trialsJson = (seed: number, ranges: readonly RangeAtSetup[]): string =>
   plainJson({

@@ -1,7 +1,9 @@
 /** Trials beside the linear law, as the command says them. */
 export const trials = {
   'trials.head':
-    'Good ranges by the linear law (JCGM 100) and by trials (JCGM 101), seed {seed}. The linear law stands where both its ends are within one graduation of those by trials.',
+    'Good ranges by the linear law (JCGM 100) and by trials (JCGM 101), seed {seed}. The linear law stands where both its ends are within one graduation of those by trials, or within half the first digit of u where that is more.',
+  'trials.explain': 'Near a limit of the linear law, so tried at random as well (JCGM 101, seed {seed})',
+  'trials.key-stays': 'the key and the review stay with the linear law: take their range with care here',
   'trials.linear': 'linear law  good {good}',
   'trials.linear.none': 'linear law  no range',
   'trials.trials': 'trials      good {good}; mean {mean}, u {u}; {trials} trials',
@@ -31,5 +33,5 @@ export const trials = {
   'trials.because.hardly any trial has a figure': 'used: what the linear law says',
   'trials.because.nothing is read': 'nothing is read here',
   'trials.assumes':
-    'Every unknown is drawn once a trial, normal or even as the files have it, each apart from the others unless they share it. Whoever finds the pointer on its stop writes the stop. Trials off the scale write nothing and are left out of the ranges.',
+    'Trials go on until the ends stand still within a fifth of a graduation, at least 50000 of them. Every unknown is drawn once a trial, normal or even as the files have it, each apart from the others unless they share it. Whoever finds the pointer on its stop writes the stop. Trials off the scale write nothing and are left out of the ranges.',
 } as const;

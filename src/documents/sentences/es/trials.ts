@@ -1,7 +1,11 @@
 /** Los ensayos al lado de la ley lineal, como los dice la orden. */
 export const trials = {
   'trials.head':
-    'Intervalos buenos por la ley lineal (JCGM 100) y por ensayos al azar (JCGM 101), semilla {seed}. La ley lineal vale donde sus dos extremos quedan a menos de una división de los de los ensayos.',
+    'Intervalos buenos por la ley lineal (JCGM 100) y por ensayos al azar (JCGM 101), semilla {seed}. La ley lineal vale donde sus dos extremos quedan a menos de una división de los de los ensayos, o de media unidad de la primera cifra de u si es más.',
+  'trials.explain':
+    'Cerca de un límite de la ley lineal, así que también se ensaya al azar (JCGM 101, semilla {seed})',
+  'trials.key-stays':
+    'la clave y la revisión siguen con la ley lineal: aquí su intervalo se toma con cuidado',
   'trials.linear': 'ley lineal  bueno {good}',
   'trials.linear.none': 'ley lineal  sin intervalo',
   'trials.trials': 'ensayos     bueno {good}; media {mean}, u {u}; {trials} ensayos',
@@ -31,5 +35,5 @@ export const trials = {
   'trials.because.hardly any trial has a figure': 'se usa: lo que dice la ley lineal',
   'trials.because.nothing is read': 'aquí no se lee nada',
   'trials.assumes':
-    'Cada incógnita se sortea una vez por ensayo, normal o uniforme como la tienen los archivos, y aparte de las demás salvo que la compartan. Quien ve el puntero en el tope anota el tope. Los ensayos fuera de la escala no anotan nada y no cuentan en los intervalos.',
+    'Los ensayos siguen hasta que los extremos no se mueven más de un quinto de división, y son 50000 al menos. Cada incógnita se sortea una vez por ensayo, normal o uniforme como la tienen los archivos, y aparte de las demás salvo que la compartan. Quien ve el puntero en el tope anota el tope. Los ensayos fuera de la escala no anotan nada y no cuentan en los intervalos.',
 } as const;
