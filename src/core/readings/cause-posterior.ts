@@ -1,7 +1,7 @@
 import type { Facts } from '../diagnostics/diagnostic.ts';
 import type { Explanation } from './explanation.ts';
 import { type Shown, shownBy, withHabits } from './group-habit.ts';
-import type { LikelyCause } from './judgement.ts';
+import type { ByKind, LikelyCause } from './likely-cause.ts';
 import type { TableWeights } from './table-weights.ts';
 import { ledRate } from './weighing.ts';
 
@@ -11,8 +11,8 @@ export interface CausePosterior {
   readonly causes: readonly PosteriorCause[];
   /** What the reading shows of its group's habits: what neither station nor card explains. */
   readonly shown: Shown;
-  /** Probabilities by what a cause is called for the whole table. */
-  readonly byTable: ReadonlyMap<string, number>;
+  /** How much of the probability hangs on how often each kind of mistake is made. */
+  readonly chance: ByKind;
 }
 
 export interface PosteriorCause extends LikelyCause {
@@ -40,23 +40,31 @@ const sumOf = (explanation: Explanation): Sum => ({
   wouldShow: Number.NaN,
 });
 
+/** A group that has shown nothing yet. */
+const nothingShown = (): number => 0;
+
 /**
  * Bayes over good, each mistake and "unexplained" for the n-th number of a table: under each hypothesis rate x likelihood
- * given all other readings, then by how probable the hypothesis is.
+ * given all other readings, then by how probable the hypothesis is. `others`: what the group's other readings show.
  */
-export function causePosterior(weights: TableWeights, n: number, others: readonly Shown[]): CausePosterior {
+export function causePosterior(
+  weights: TableWeights,
+  n: number,
+  others: (key: string) => number = nothingShown,
+): CausePosterior {
   const sums = new Map<string, Sum>();
-  const shown = new Map<string, number>();
-  const byTable = new Map<string, number>();
+  const ratesOf = new Map<readonly Explanation[], readonly number[]>();
   let unexplained = 0;
   for (const { hypothesis, probability, readings, weighed } of weights.live) {
     const reading = readings[n];
-    const likelihoods = weighed.likelihoods[n] ?? [];
     if (reading === undefined) continue;
-    const rates = withHabits(reading.explanations, others);
+    const { explanations } = reading;
+    const rates = ratesOf.get(explanations) ?? withHabits(explanations, others);
+    ratesOf.set(explanations, rates);
+    const likelihoods = weighed.likelihoods[n] ?? [];
     const led = weighed.led[n] ?? 1;
     let total = reading.unexplained;
-    const parts = reading.explanations.map((each, e) => {
+    const parts = explanations.map((each, e) => {
       const part = ledRate(rates[e] ?? 0, each.led, led) * (likelihoods[e] ?? 0);
       total += part;
       return part;
@@ -64,68 +72,70 @@ export function causePosterior(weights: TableWeights, n: number, others: readonl
     unexplained += (probability * reading.unexplained) / total;
     const shift = weighed.belief.mean[reading.setup] ?? 0;
     for (let e = 0; e < parts.length; e += 1) {
-      const explanation = reading.explanations[e];
+      const explanation = explanations[e];
       const share = (probability * (parts[e] ?? 0)) / total;
       if (explanation === undefined || share < NOTHING) continue;
       const { key, tableKey, ofStation, fixed, low, high, gain } = explanation;
-      const sum = sums.get(key) ?? sumOf(explanation);
+      let sum = sums.get(key);
+      if (sum === undefined) {
+        sum = sumOf(explanation);
+        sums.set(key, sum);
+      }
       if (fixed === null && (Number.isNaN(sum.wouldShow) || share > sum.probability))
         sum.wouldShow = (low + high) / 2 + gain * shift;
       sum.probability += share;
-      byTable.set(tableKey, (byTable.get(tableKey) ?? 0) + share);
       if (ofStation) sum.ofStation += share;
-      else if (hypothesis.change?.key !== tableKey && explanation.kind !== 'good') {
-        sum.ofChance += share;
-        shown.set(tableKey, (shown.get(tableKey) ?? 0) + share);
-      }
-      sums.set(key, sum);
+      else if (hypothesis.change?.key !== tableKey && explanation.kind !== 'good') sum.ofChance += share;
     }
   }
-  return {
-    causes: [
-      ...[...sums.values()]
-        .filter(({ probability }) => probability > NOTHING)
-        .map(({ explanation, probability, ofStation, ofChance, wouldShow }) => ({
-          code: explanation.code,
-          ...factsOf(explanation.facts),
-          kind: explanation.kind,
-          probability,
-          wouldShow: Number.isNaN(wouldShow) ? null : wouldShow,
-          ofStation,
-          ofChance,
-          tableKey: explanation.tableKey,
-        })),
-      {
-        code: 'unexplained',
-        kind: 'unexplained' as const,
-        probability: unexplained,
-        wouldShow: null,
-        ofStation: 0,
-        ofChance: unexplained,
-        tableKey: 'unexplained',
-      },
-    ],
-    shown: shownOf(weights, n, shown),
-    byTable,
-  };
+  const causes = [...sums.values()].map(causeOf);
+  causes.push({
+    code: 'unexplained',
+    kind: 'unexplained',
+    probability: unexplained,
+    wouldShow: null,
+    ofStation: 0,
+    ofChance: unexplained,
+    tableKey: 'unexplained',
+  });
+  const chance = { doing: 0, reading: 0, unexplained: 0 };
+  for (const { kind, ofChance } of causes) if (kind !== 'good') chance[kind] += ofChance;
+  return { causes, chance, shown: others === nothingShown ? shownOf(weights, n, causes) : NONE };
 }
 
-/**
- * What a reading shows of its group's habits, as far as the table leaves it open. Held to tenths: it moves a little with
- * every other reading of the table, and would otherwise move all of the group's readings at all tables.
- */
-function shownOf(weights: TableWeights, n: number, after: ReadonlyMap<string, number>): Shown {
+const NONE: Shown = new Map();
+
+const causeOf = ({
+  explanation: { code, facts, kind, tableKey },
+  probability,
+  ofStation,
+  ofChance,
+  wouldShow,
+}: Sum): PosteriorCause => ({
+  code,
+  ...factsOf(facts),
+  kind,
+  probability,
+  wouldShow: Number.isNaN(wouldShow) ? null : wouldShow,
+  ofStation,
+  ofChance,
+  tableKey,
+});
+
+/** What a reading shows of its group's habits, as far as the table leaves it open. */
+function shownOf(weights: TableWeights, n: number, causes: readonly PosteriorCause[]): Shown {
   const changed = new Map<string, number>();
   for (const { hypothesis, probability } of weights.live)
     if (hypothesis.change !== null)
       changed.set(hypothesis.change.key, (changed.get(hypothesis.change.key) ?? 0) + probability);
+  const after = new Map<string, number>();
+  for (const { tableKey, ofChance } of causes) after.set(tableKey, (after.get(tableKey) ?? 0) + ofChance);
   const shown = new Map<string, number>();
   for (const [key, rate] of weights.numbers[n]?.habits ?? []) {
     const open = 1 - (changed.get(key) ?? 0);
     if (open < NOTHING) continue;
-    const own = shownBy(rate, Math.min((after.get(key) ?? 0) / open, 1));
-    const held = Math.round(10 * Math.log(1 - open + open * Math.exp(own))) / 10;
-    if (held !== 0) shown.set(key, held);
+    const tenths = shownBy(rate, Math.min((after.get(key) ?? 0) / open, 1), open);
+    if (tenths !== 0) shown.set(key, tenths);
   }
   return shown;
 }

@@ -1,7 +1,7 @@
 import type { Cause } from './causes.ts';
 import { type Explanation, explanationOf, tableKeyOf } from './explanation.ts';
 import type { Figure } from './figure.ts';
-import { causesOfReading, plausible, type StationTable, type TakenReading } from './station-table.ts';
+import { plausible, type StationTable, type TakenReading } from './station-table.ts';
 import type { TableChange } from './table-hypothesis.ts';
 import type { Leads } from './weighing.ts';
 
@@ -30,17 +30,16 @@ export function explanationsUnder(
   const name = `${kind}\n${key}`;
   const before = all.get(name);
   if (before !== undefined) return before;
-  const found = kind === 'card' ? ledByTheCard(table, taken, key) : onChangedStation(table, taken, key);
+  const found = kind === 'card' ? ledByTheCard(taken, key) : onChangedStation(table, taken, key);
   all.set(name, found);
   return found;
 }
 
-function ledByTheCard(table: StationTable, taken: TakenReading, key: string): readonly Explanation[] {
+function ledByTheCard(taken: TakenReading, key: string): readonly Explanation[] {
   const { written } = taken.opened;
   if (written === null) return taken.explanations;
   // The setup may have no such mistake: the card then leads nobody here.
-  if (!causesOfReading(table, taken.setup, written).some((cause) => tableKeyOf(cause) === key))
-    return taken.explanations;
+  if (!taken.possible.has(key)) return taken.explanations;
   // Who is led reads as well as anybody else; who is not may still slip.
   const well = taken.explanations.find(({ kind }) => kind === 'good')?.rate ?? 1;
   return taken.explanations.map((each) =>
@@ -54,7 +53,7 @@ function onChangedStation(table: StationTable, taken: TakenReading, key: string)
   const { written } = taken.opened;
   const at = table.apparatus.setups[taken.setup];
   if (written === null || at === undefined) return taken.explanations;
-  const causes = causesOfReading(table, taken.setup, written);
+  const { causes } = taken;
   const good = causes.find(({ kind }) => kind === 'good');
   const change = causes.find((cause) => tableKeyOf(cause) === key);
   if (good === undefined || change === undefined) return taken.explanations;

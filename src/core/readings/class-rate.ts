@@ -24,20 +24,15 @@ const STEPS = 10;
  * @example classRate([]).doing // => 1
  */
 export function classRate(numbers: readonly Counted[]): ByKind {
-  const often = new Map<string, number>();
-  for (const { group, posterior } of numbers)
-    for (const { tableKey, ofChance } of posterior.causes)
-      if (ofChance > 0)
-        often.set(`${group}\n${tableKey}`, (often.get(`${group}\n${tableKey}`) ?? 0) + ofChance);
-  const once = (group: string, { tableKey }: PosteriorCause): number =>
-    1 / Math.max(1, often.get(`${group}\n${tableKey}`) ?? 1);
+  const often = oftenInGroup(numbers);
   const seen = numbers.map(({ group, posterior, expected }) => {
-    const chance = { doing: 0, reading: 0, unexplained: 0 };
-    const counts = { doing: 0, reading: 0, unexplained: 0 };
-    for (const each of posterior.causes)
-      if (each.kind !== 'good' && each.ofChance > 0) {
-        chance[each.kind] += each.ofChance;
-        counts[each.kind] += each.ofChance * once(group, each);
+    const { chance } = posterior;
+    const counts = { ...chance };
+    const again = often.get(group);
+    if (again !== undefined)
+      for (const { kind, tableKey, ofChance } of posterior.causes) {
+        const times = again.get(tableKey);
+        if (kind !== 'good' && times !== undefined) counts[kind] -= ofChance * (1 - 1 / times);
       }
     return { chance, counts, expected };
   });
@@ -61,19 +56,40 @@ export function classRate(numbers: readonly Counted[]): ByKind {
   return times;
 }
 
+/** What a group has made more than once, with how often: mistakes by what they are called for the whole table. */
+function oftenInGroup(numbers: readonly Counted[]): ReadonlyMap<string, ReadonlyMap<string, number>> {
+  const groups = new Map<string, Map<string, number>>();
+  for (const { group, posterior } of numbers) {
+    let often = groups.get(group);
+    if (often === undefined) {
+      often = new Map();
+      groups.set(group, often);
+    }
+    for (const { tableKey, ofChance } of posterior.causes)
+      if (ofChance > 0) often.set(tableKey, (often.get(tableKey) ?? 0) + ofChance);
+  }
+  for (const [group, often] of groups) {
+    for (const [key, times] of often) if (times <= 1) often.delete(key);
+    if (often.size === 0) groups.delete(group);
+  }
+  return groups;
+}
+
 /** What shares of 1 add up to with the rest, where each kind becomes so many times as probable. */
-const totalAt = (shares: ByKind, times: ByKind): number =>
-  KINDS.reduce((sum, kind) => sum + (times[kind] - 1) * shares[kind], 1);
+const totalAt = (shares: ByKind, { doing, reading, unexplained }: ByKind): number =>
+  1 + (doing - 1) * shares.doing + (reading - 1) * shares.reading + (unexplained - 1) * shares.unexplained;
+
+/** Less probable than this, a cause is neither said nor counted with those that are. */
+const NOTHING = 1e-4;
 
 /** The causes of a reading in a class that makes so many times as many mistakes, most probable first. */
-export function atRate(causes: readonly PosteriorCause[], times: ByKind): readonly PosteriorCause[] {
-  const factor = ({ kind }: PosteriorCause): number => (kind === 'good' ? 1 : times[kind]);
-  const total = causes.reduce((sum, each) => sum + (factor(each) - 1) * each.ofChance, 1);
-  return causes
-    .map((each) => ({
-      ...each,
-      probability: (each.probability + (factor(each) - 1) * each.ofChance) / total,
-      ofStation: each.ofStation / total,
-    }))
-    .sort((a, b) => b.probability - a.probability);
+export function atRate({ causes, chance }: CausePosterior, times: ByKind): readonly PosteriorCause[] {
+  const total = totalAt(chance, times);
+  const found: PosteriorCause[] = [];
+  for (const each of causes) {
+    const more = each.kind === 'good' ? 0 : times[each.kind] - 1;
+    const probability = (each.probability + more * each.ofChance) / total;
+    if (probability > NOTHING) found.push({ ...each, probability, ofStation: each.ofStation / total });
+  }
+  return found.sort((a, b) => b.probability - a.probability);
 }

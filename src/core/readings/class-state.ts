@@ -1,7 +1,7 @@
 import { type CausePosterior, causePosterior, type PosteriorCause } from './cause-posterior.ts';
 import { changedStation } from './changed-station.ts';
 import { atRate, type Counted, classRate } from './class-rate.ts';
-import { type GroupHabit, habitsOf, type Shown } from './group-habit.ts';
+import { type GroupHabit, habitsOf, isSameShown, type Shown, shownTogether } from './group-habit.ts';
 import type { ChangedStation, Judgement } from './judgement.ts';
 import { judgementOf } from './reading-verdict.ts';
 import {
@@ -54,7 +54,7 @@ export const classOf = (
 
 function stateOf(table: StationTable, readings: readonly TakenReading[]): TableState {
   const weights = tableWeights(table, readings);
-  const alone = weights.numbers.map((_, n) => causePosterior(weights, n, []));
+  const alone = weights.numbers.map((_, n) => causePosterior(weights, n));
   const stations = weights.numbers.map((each, n) => changedStation(table, weights, each, n));
   return { table, weights, alone, inGroup: [], stations, finding: tableFinding(table, weights, alone) };
 }
@@ -88,10 +88,8 @@ export function classWithAll(state: ClassState, readings: readonly WrittenReadin
  * shown something new anywhere.
  */
 function withGroups(tables: readonly TableState[], before: readonly TableState[]): readonly TableState[] {
-  const [now, then] = [shownByGroup(tables), shownByGroup(before)];
-  const moved = new Set(
-    [...now].flatMap(([group, { name }]) => (then.get(group)?.name === name ? [] : [group])),
-  );
+  const moved = movedGroups(tables, before);
+  const now = shownByGroup(tables);
   return tables.map((table, t) => {
     const isNew = table !== before[t];
     const { weights, alone } = table;
@@ -99,27 +97,40 @@ function withGroups(tables: readonly TableState[], before: readonly TableState[]
     const inGroup = alone.map((own, n): CausePosterior => {
       const group = weights.numbers[n]?.reading.group ?? '';
       if (!isNew && !moved.has(group)) return table.inGroup[n] ?? own;
-      const others = (now.get(group)?.all ?? []).filter((each) => each !== own.shown);
-      return group === '' || others.length === 0 ? own : causePosterior(weights, n, others);
+      const together = now.get(group);
+      if (group === '' || together === undefined) return own;
+      return causePosterior(weights, n, (key) => (together.get(key) ?? 0) - (own.shown.get(key) ?? 0));
     });
     return { ...table, inGroup };
   });
 }
-
-/** What each group's readings show of its habits; `name` is the same as long as they show the same. */
-function shownByGroup(tables: readonly TableState[]) {
-  const groups = new Map<string, { name: string; readonly all: Shown[] }>();
-  for (const { weights, alone } of tables)
-    for (const [n, { reading }] of weights.numbers.entries()) {
-      const shown = alone[n]?.shown;
-      if (shown === undefined) continue;
-      const group = groups.get(reading.group) ?? { name: '', all: [] };
-      group.all.push(shown);
-      group.name += '\n';
-      for (const [key, share] of shown) group.name += ` ${key} ${share}`;
-      groups.set(reading.group, group);
+/** Groups that show something else than before. */
+function movedGroups(tables: readonly TableState[], before: readonly TableState[]): ReadonlySet<string> {
+  const moved = new Set<string>();
+  for (const [t, { weights, alone }] of tables.entries()) {
+    const then = before[t]?.alone;
+    if (then === alone) continue;
+    for (const [n, { shown }] of alone.entries()) {
+      const old = then?.[n]?.shown;
+      if (old === undefined || !isSameShown(shown, old)) moved.add(weights.numbers[n]?.reading.group ?? '');
     }
-  return groups;
+  }
+  return moved;
+}
+
+/** What each group's readings show of its habits, of those that have read more than once. */
+function shownByGroup(tables: readonly TableState[]): ReadonlyMap<string, Shown> {
+  const groups = new Map<string, Shown[]>();
+  for (const { weights, alone } of tables)
+    for (const [n, { shown }] of alone.entries()) {
+      const group = weights.numbers[n]?.reading.group ?? '';
+      const all = groups.get(group);
+      if (all === undefined) groups.set(group, [shown]);
+      else all.push(shown);
+    }
+  return new Map(
+    [...groups].flatMap(([group, all]) => (all.length < 2 ? [] : [[group, shownTogether(all)] as const])),
+  );
 }
 
 /** Table and place of a setup by its mark; a mark is written in any case. */
@@ -154,7 +165,8 @@ function judgedIn(state: ClassState): readonly Judged[] {
     let n = 0;
     return weights.readings.map((reading): Judged => {
       const isWeighed = reading === weights.numbers[n];
-      const causes = isWeighed ? atRate(inGroup[n]?.causes ?? [], times) : [];
+      const posterior = isWeighed ? inGroup[n] : undefined;
+      const causes = posterior === undefined ? [] : atRate(posterior, times);
       const station = isWeighed ? (stations[n] ?? null) : null;
       if (isWeighed) n += 1;
       return { judgement: judgementOf(table, reading, causes, station), causes };

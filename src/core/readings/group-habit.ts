@@ -14,8 +14,8 @@ export interface GroupHabit {
 }
 
 /**
- * What one reading says of its group's habits, by what they are called for the whole table: how many times as probable
- * (as a logarithm) it is where the group has the habit.
+ * What readings say of their group's habits, by what these are called for the whole table: how many times as probable they
+ * are where the group has the habit, in tenths of a logarithm. Whole numbers, so that one reading can be taken out again.
  */
 export type Shown = ReadonlyMap<string, number>;
 
@@ -37,44 +37,57 @@ const slipRate = (rate: number): number => rate * (1 - OF_HABIT);
  */
 export function habitRate(rate: number, shown: number): number {
   const before = Math.min((rate * OF_HABIT) / (KEPT - slipRate(rate)), 0.5);
-  const odds = (before / (1 - before)) * Math.exp(shown);
+  const odds = (before / (1 - before)) * Math.exp(shown / 10);
   return slipRate(rate) + (KEPT - slipRate(rate)) * (odds / (1 + odds));
 }
 
-/** What a reading shows of a habit: the mistake is `rate` probable before it is read, and `after` then. */
-export function shownBy(rate: number, after: number): number {
+/**
+ * What a reading shows of a habit: the mistake is `rate` probable before it is read, and `after` then, where the table
+ * leaves it `open`. Held to tenths: it moves a little with every other reading of the table, and would otherwise move all of
+ * the group's readings at all tables.
+ */
+export function shownBy(rate: number, after: number, open: number): number {
   const under = (share: number): number => (share * after) / rate + ((1 - share) * (1 - after)) / (1 - rate);
-  return Math.log(under(KEPT) / under(slipRate(rate)));
+  return Math.round(10 * Math.log(1 - open + (open * under(KEPT)) / under(slipRate(rate))));
 }
+
+/** What all readings of a group show together. */
+export function shownTogether(all: readonly Shown[]): Shown {
+  const sums = new Map<string, number>();
+  for (const shown of all) for (const [key, tenths] of shown) sums.set(key, (sums.get(key) ?? 0) + tenths);
+  return sums;
+}
+
+export const isSameShown = (a: Shown, b: Shown): boolean =>
+  a.size === b.size && [...a].every(([key, tenths]) => b.get(key) === tenths);
 
 /** A habit belongs to a group; swapping two setups makes two readings wrong at once. */
 export const isHabit = ({ kind, persists, code }: Pick<Explanation, 'kind' | 'persists' | 'code'>): boolean =>
   kind !== 'good' && (persists === 'group' || code === 'setup.swapped');
 
-/** The explanations of a reading with the rates of this group; what is left is good. */
+/** The explanations of a reading with the rates that a group has by its `others`; what is left is good. */
 export function withHabits(
   explanations: readonly Explanation[],
-  others: readonly Shown[],
+  others: (key: string) => number,
 ): readonly number[] {
-  if (others.length === 0) return explanations.map(({ rate }) => rate);
-  const rates = explanations.map((each) =>
-    isHabit(each) && each.led !== true ? habitRate(each.rate, shownIn(others, each.tableKey)) : each.rate,
-  );
-  const before = explanations.reduce((sum, { rate }) => sum + rate, 0);
-  const after = rates.reduce((sum, rate) => sum + rate, 0);
+  let [before, habits, rest] = [0, 0, 0];
+  const rates = explanations.map((each) => {
+    const isOpen = isHabit(each) && each.led !== true;
+    const rate = isOpen ? habitRate(each.rate, others(each.tableKey)) : each.rate;
+    before += each.rate;
+    if (isRaised(each, rate)) habits += rate;
+    else rest += rate;
+    return rate;
+  });
+  if (rest === 0) return rates;
   // All together stay as probable as they were: a habit takes from everything else in proportion.
-  const habits = rates.reduce((sum, rate, n) => (isRaised(explanations[n], rate) ? sum + rate : sum), 0);
-  const rest = after - habits;
-  const left = Math.max(before - habits, 0.05 * before);
-  return rates.map((rate, n) =>
-    isRaised(explanations[n], rate) || rest === 0 ? rate : (rate * left) / rest,
-  );
+  const times = Math.max(before - habits, 0.05 * before) / rest;
+  for (const [n, each] of explanations.entries())
+    if (!isRaised(each, rates[n] ?? 0)) rates[n] = (rates[n] ?? 0) * times;
+  return rates;
 }
 
-const shownIn = (others: readonly Shown[], key: string): number =>
-  others.reduce((sum, each) => sum + (each.get(key) ?? 0), 0);
-
-const isRaised = (of: Explanation | undefined, rate: number): boolean => of !== undefined && rate > of.rate;
+const isRaised = (of: Explanation, rate: number): boolean => rate > of.rate;
 
 /** A habit is told from the second reading on. */
 const TWICE = 2;

@@ -42,6 +42,8 @@ export interface TakenReading {
   readonly reading: WrittenReading;
   readonly setup: number;
   readonly opened: Opened;
+  /** Everything that may have happened, and what of it the number leaves possible. */
+  readonly causes: readonly Cause[];
   readonly explanations: readonly Explanation[];
   readonly unexplained: number;
   /** How probable each kind of mistake is before it is read. */
@@ -62,6 +64,7 @@ export function taken(table: StationTable, reading: WrittenReading, setup: numbe
     reading,
     setup,
     opened: open,
+    causes: [],
     explanations: [],
     unexplained: 1,
     expected: { doing: 0, reading: 0, unexplained: 0 },
@@ -79,6 +82,7 @@ export function taken(table: StationTable, reading: WrittenReading, setup: numbe
   const unexplained = UNEXPLAINED_RATE * table.rateFactor * unexplainedLikelihood(written, at.at.setup);
   return {
     ...none,
+    causes,
     explanations,
     unexplained,
     points: pointsTo(explanations, at.shared),
@@ -101,7 +105,7 @@ function expectedOf(causes: readonly Cause[], unexplained: number): ByKind {
 }
 
 /** Causes of a reading at a setup, with the rates that are assumed today. */
-export function causesOfReading(table: StationTable, setup: number, written: Written): readonly Cause[] {
+function causesOfReading(table: StationTable, setup: number, written: Written): readonly Cause[] {
   const at = table.apparatus.setups[setup]?.at;
   if (at === undefined) return [];
   const { rateFactor } = table;

@@ -1,14 +1,14 @@
 import type { Cause } from './causes.ts';
 import { isZeroMistake } from './doing-mistakes.ts';
 import { tableKeyOf } from './explanation.ts';
-import { causesOfReading, type StationTable, type TakenReading } from './station-table.ts';
+import type { TakenReading } from './station-table.ts';
 import type { Suspect } from './table-hypothesis.ts';
 
 /** More mistakes than this are not held to be everybody's. */
 const MOST_SUSPECTS = 3;
 
 /** Mistakes that the readings of at least two groups point to, the most often pointed to first. */
-export function suspectsOf(table: StationTable, readings: readonly TakenReading[]): readonly Suspect[] {
+export function suspectsOf(readings: readonly TakenReading[]): readonly Suspect[] {
   const found = new Map<string, Map<number, Set<string>>>();
   for (const { points, setup, reading } of readings)
     for (const key of points) {
@@ -20,7 +20,7 @@ export function suspectsOf(table: StationTable, readings: readonly TakenReading[
     ([, at]) => new Set([...at.values()].flatMap((each) => [...each])).size >= 2,
   );
   if (several.length === 0) return [];
-  const rates = ratesOf(table, readings);
+  const rates = ratesOf(readings);
   const all = [...rates.values()];
   const ofCard = sumOf(all.filter(({ byCard }) => byCard));
   const ofStation = sumOf(all.filter(({ stays }) => stays));
@@ -44,7 +44,6 @@ export function suspectsOf(table: StationTable, readings: readonly TakenReading[
 }
 
 interface Possible {
-  readonly key: string;
   readonly rate: number;
   /** Whether the station can keep it for the next group. */
   readonly stays: boolean;
@@ -54,25 +53,17 @@ interface Possible {
 
 const sumOf = (all: readonly Possible[]): number => all.reduce((sum, { rate }) => sum + rate, 0);
 
-const known = new WeakMap<TakenReading, readonly Possible[]>();
-
 /** Base rates of the mistakes that can be made at the setups of these readings. */
-function ratesOf(table: StationTable, readings: readonly TakenReading[]): ReadonlyMap<string, Possible> {
+function ratesOf(readings: readonly TakenReading[]): ReadonlyMap<string, Possible> {
   const rates = new Map<string, Possible>();
   const seen = new Set<number>();
-  for (const taken of readings) {
-    const { setup, opened } = taken;
-    if (seen.has(setup) || opened.written === null) continue;
+  for (const { setup, causes } of readings) {
+    if (seen.has(setup)) continue;
     seen.add(setup);
-    const possible =
-      known.get(taken) ??
-      causesOfReading(table, setup, opened.written).flatMap((cause) =>
-        cause.kind === 'good'
-          ? []
-          : [{ key: tableKeyOf(cause), rate: cause.rate, stays: stays(cause), byCard: byCard(cause) }],
-      );
-    known.set(taken, possible);
-    for (const each of possible) rates.set(each.key, each);
+    for (const cause of causes) {
+      if (cause.kind === 'good') continue;
+      rates.set(tableKeyOf(cause), { rate: cause.rate, stays: stays(cause), byCard: byCard(cause) });
+    }
   }
   return rates;
 }

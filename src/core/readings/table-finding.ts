@@ -64,6 +64,9 @@ export function tableFinding(
   return key === null ? offTheList(table, weights) : sameMistake(table, weights, alone, key, believed);
 }
 
+const shareOf = (posterior: CausePosterior | undefined, key: string): number =>
+  (posterior?.causes ?? []).reduce((sum, each) => (each.tableKey === key ? sum + each.probability : sum), 0);
+
 const sumOf = (live: readonly LiveHypothesis[]): number =>
   live.reduce((sum, { probability }) => sum + probability, 0);
 
@@ -79,7 +82,7 @@ function sameMistake(
   const scope = best.hypothesis.change?.setup ?? null;
   const hit = weights.numbers.flatMap(({ setup, reading, possible }, n) =>
     possible.has(key) && (scope === null || scope === setup)
-      ? [{ setup, group: reading.group, fits: alone[n]?.byTable.get(key) ?? 0 }]
+      ? [{ setup, group: reading.group, fits: shareOf(alone[n], key) }]
       : [],
   );
   const example = exampleOf(live, key);

@@ -1,4 +1,5 @@
 import { explanationsUnder, LED } from './changed-table.ts';
+import type { Explanation } from './explanation.ts';
 import type { StationTable, TakenReading } from './station-table.ts';
 import { suspectsOf } from './suspect-mistakes.ts';
 import {
@@ -86,6 +87,9 @@ const MOST_CHANGES = 5;
 /** So far behind (as a logarithm) the best of them, or behind no change at all, a change is not weighed. */
 const FAR_BEHIND = 8;
 
+/** Kept with what may have happened at a reading: every further reading of the table asks for the same again. */
+const knownRough = new WeakMap<readonly Explanation[], number>();
+
 /**
  * Changes worth weighing: each reading is looked at by itself, with the apparatus anywhere that it may be, and
  * what explains the readings best in this rough way is weighed with all of them together.
@@ -104,12 +108,17 @@ function screened(
       led: null,
     }),
   );
-  const [none, ...changes] = possibleChanges(suspectsOf(table, numbers), groups.length);
+  const [none, ...changes] = possibleChanges(suspectsOf(numbers), groups.length);
   const whole: readonly Screened[] = none === undefined ? [] : [{ possible: none, weighable: plain }];
   if (changes.length === 0) return whole;
   const orders = numbers.map(({ reading }) => groups.indexOf(reading.group));
-  const rough = (reading: Weighable): number =>
-    Math.log(likelyAlone(reading, table.apparatus.setups[reading.setup]));
+  const rough = (reading: Weighable): number => {
+    const known = knownRough.get(reading.explanations);
+    if (known !== undefined) return known;
+    const found = Math.log(likelyAlone(reading, table.apparatus.setups[reading.setup]));
+    knownRough.set(reading.explanations, found);
+    return found;
+  };
   const roughPlain = plain.map(rough);
   // What a change makes of a reading does not hang on which group came first.
   const under = new Map<string, readonly { readonly reading: Weighable; readonly rough: number }[]>();
