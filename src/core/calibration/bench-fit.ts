@@ -1,5 +1,6 @@
 import {
   element,
+  identity,
   inverseOfPositive,
   type Matrix,
   multiply,
@@ -154,7 +155,8 @@ function agreeingOf(readings: readonly FittedReading[]): readonly FittedReading[
   if (far.length < 2) return [];
   const all = [...readings.filter(({ isUsed }) => isUsed), ...far];
   const { offOthers } = fitOf(all.map(({ observation }) => observation));
-  return far.filter((each) => Math.abs(offOthers[all.indexOf(each)] ?? 0) <= FAR).length === far.length
+  return far.filter((each) => Math.abs(offOthers[all.indexOf(each)] ?? Number.POSITIVE_INFINITY) <= FAR)
+    .length === far.length
     ? far
     : [];
 }
@@ -173,22 +175,22 @@ const CLOSE = 1e-9;
 function fitOf(observations: readonly Observation[]): Fit {
   const first = linearAt(observations, NOWHERE);
   if (first === null || observations.length === 0)
-    return { knowledge: NOTHING_KNOWN, shift: NOWHERE, offOthers: [], isConverged: true };
-  const { unknowns, noise } = first;
+    return { knowledge: NOTHING_KNOWN, shift: NOWHERE, offOthers: [], isConverged: first !== null };
+  const { unknowns } = first;
   const y = observations.map(({ value }) => value);
   let at = first;
   let x: readonly number[] = unknowns.map(() => 0);
   let isConverged = false;
   for (let step = 0; step < MOST_STEPS && !isConverged; step += 1) {
-    const next = bestFrom(at, x, y, noise);
+    const next = bestFrom(at, x, y);
     let share = 1;
     let moved = towards(x, next, share);
-    let there = linearAt(observations, shiftOf(unknowns, moved), unknowns);
+    let there = linearAt(observations, shiftOf(unknowns, moved), first);
     // Where the law ends on the way, half of the step is tried.
     while (there === null && share > CLOSE) {
       share /= 2;
       moved = towards(x, next, share);
-      there = linearAt(observations, shiftOf(unknowns, moved), unknowns);
+      there = linearAt(observations, shiftOf(unknowns, moved), first);
     }
     if (there === null) break;
     isConverged = share === 1 && Math.max(...moved.map((each, n) => Math.abs(each - (x[n] ?? 0)))) < CLOSE;
@@ -196,20 +198,15 @@ function fitOf(observations: readonly Observation[]): Fit {
     at = there;
   }
   const shift = shiftOf(unknowns, x);
-  const information = added(
-    unknowns.map((_, i) => unknowns.map((__, j) => +(i === j))),
-    multiply(transpose(at.H), multiply(inverse(noise), at.H)),
-  );
-  const scaled = inverse(information);
   const u = unknowns.map((unknown) => unknown.u);
   return {
     knowledge: {
       unknowns,
       shift: unknowns.map(({ id }) => shift.get(id) ?? 0),
-      covariance: scaled.map((row, i) => row.map((each, j) => each * (u[i] ?? 0) * (u[j] ?? 0))),
+      covariance: at.scaled.map((row, i) => row.map((each, j) => each * (u[i] ?? 0) * (u[j] ?? 0))),
     },
     shift,
-    offOthers: leftOut(at, x, y, noise),
+    offOthers: leftOut(at, x, y),
     isConverged,
   };
 }
@@ -220,13 +217,20 @@ interface Linear {
   /** d figure / d x, x in shares of each unknown's u. */
   readonly H: Matrix;
   readonly noise: Matrix;
+  /** Inverse of H H' + R. */
+  readonly weight: Matrix;
+  /** Inverse of I + H' R^-1 H: covariance of x. */
+  readonly scaled: Matrix;
 }
 
-/** The readings' figures and slopes at a state of the unknowns; `null` where one of them has no figure. */
+/**
+ * The readings' figures and slopes at a state of the unknowns, with the noise of the first state; `null` where
+ * one of them has no figure, or slopes so steep that nothing can be told from them.
+ */
 function linearAt(
   observations: readonly Observation[],
   shift: Shift,
-  among?: readonly Unknown[],
+  first: Linear | null = null,
 ): Linear | null {
   const found: Persistent[] = [];
   for (const [n, observation] of observations.entries()) {
@@ -234,13 +238,17 @@ function linearAt(
     if (figure === null) return null;
     found.push(persistentOf(figure, observation, n));
   }
-  const unknowns = among ?? distinct(found.flatMap(({ parts }) => parts));
-  return {
-    unknowns,
-    figures: found.map(({ value }) => value),
-    H: found.map(({ parts }) => unknowns.map((unknown) => slopeIn(parts, unknown.id) * unknown.u)),
-    noise: noiseOf(found),
-  };
+  const unknowns = first?.unknowns ?? distinct(found.flatMap(({ parts }) => parts));
+  const figures = found.map(({ value }) => value);
+  const H = found.map(({ parts }) => unknowns.map((unknown) => slopeIn(parts, unknown.id) * unknown.u));
+  const noise = first?.noise ?? noiseOf(found);
+  // Of the size of the noise: where nothing is unknown, H has no columns.
+  const weight = inverseOfPositive(added(noise, multiply(H, transpose(H))));
+  const precision = inverseOfPositive(noise);
+  if (weight === null || precision === null || !figures.every(Number.isFinite)) return null;
+  const told = multiply(transpose(H), multiply(precision, H));
+  const scaled = inverseOfPositive(added(identity(unknowns.length), told));
+  return scaled === null ? null : { unknowns, figures, H, noise, weight, scaled };
 }
 
 const distinct = (parts: readonly Part[]): readonly Unknown[] => [
@@ -252,18 +260,12 @@ const slopeIn = (parts: readonly Part[], id: string): number =>
   parts.find(({ unknown }) => unknown.id === id)?.slope ?? 0;
 
 /** Most probable state by the law as it is at x: H' S^-1 (y - f + H x), S = H H' + R. */
-function bestFrom(at: Linear, x: readonly number[], y: readonly number[], noise: Matrix): readonly number[] {
-  return times(transpose(at.H), times(inverse(spread(at, noise)), residual(at, x, y)));
-}
+const bestFrom = (at: Linear, x: readonly number[], y: readonly number[]): readonly number[] =>
+  times(transpose(at.H), times(at.weight, residual(at, x, y)));
 
 /** How far each reading lies off what the others foretell: (S^-1 r) / root of the diagonal of S^-1. */
-function leftOut(at: Linear, x: readonly number[], y: readonly number[], noise: Matrix): readonly number[] {
-  const S = inverse(spread(at, noise));
-  return times(S, residual(at, x, y)).map((each, n) => each / Math.sqrt(element(S, n, n)));
-}
-
-/** Of the size of the noise: where nothing is unknown, H has no columns. */
-const spread = (at: Linear, noise: Matrix): Matrix => added(noise, multiply(at.H, transpose(at.H)));
+const leftOut = (at: Linear, x: readonly number[], y: readonly number[]): readonly number[] =>
+  times(at.weight, residual(at, x, y)).map((each, n) => each / Math.sqrt(element(at.weight, n, n)));
 
 function residual(at: Linear, x: readonly number[], y: readonly number[]): readonly number[] {
   const moved = times(at.H, x);
@@ -278,9 +280,3 @@ const shiftOf = (unknowns: readonly Unknown[], x: readonly number[]): Shift =>
 
 const added = (a: Matrix, b: Matrix): Matrix =>
   a.map((row, i) => row.map((each, j) => each + element(b, i, j)));
-
-function inverse(m: Matrix): Matrix {
-  const found = inverseOfPositive(m);
-  if (found === null) throw new Error('a bench reading without any scatter of its own');
-  return found;
-}
