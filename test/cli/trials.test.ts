@@ -45,6 +45,17 @@ describe('the command for trials', () => {
     expect(trials('L1', '--language', 'es').out).toMatch(/ley lineal {2}bueno .*\n.*ensayos .*\n.*se usa:/);
   });
 
+  it('does not let a linear range stand that is some graduations off, though u begins with a 1', () => {
+    const ferry = exampleIn(scratch, 'second-kit');
+    const { out } = runCommand(['trials', 'S1', '--json'], { folder: ferry });
+    const [jack] = (JSON.parse(out) as Printed).setups;
+    const grams = 9.80665e-3;
+    expect(jack?.used).toBe('trials');
+    // The same law with numpy, friction even over its range: 19 of 20 of what is on the scale is 90 to 470 g.
+    expect(jack?.good?.from).toBeCloseTo(90 * grams, 9);
+    expect(jack?.good?.to).toBeCloseTo(470 * grams, 9);
+  });
+
   it('are run by "explain" where a setup is near a limit of the linear law, and nowhere else', () => {
     const explained = (setup: string) => runCommand(['explain', setup], { folder: boathouse }).out;
     const [, choice = ''] = /^ {2}(trials .*\n {2}used: .*)$/m.exec(trials('P1').out) ?? [];

@@ -1,6 +1,7 @@
 import { graduationsOutward } from '../instruments/graduations.ts';
+import { decimalsFor } from '../quantities/print-quantity.ts';
 import type { Interval } from '../uncertainty/coverage-interval.ts';
-import { type LinearCheck, linearCheck, numericalTolerance } from '../uncertainty/linear-check.ts';
+import { type LinearCheck, linearCheck } from '../uncertainty/linear-check.ts';
 import { COVERAGE_95, type Measured, standardUncertainty } from '../uncertainty/measured.ts';
 import { type MonteCarloResult, monteCarlo } from '../uncertainty/monte-carlo.ts';
 import { atBest } from '../uncertainty/propagate.ts';
@@ -153,8 +154,8 @@ export interface ChosenRange {
 /**
  * The range of a setup from the linear law or from trials, whichever holds. Trials run where the setup is
  * near a limit, or always if that is wished. The linear result stands where both its ends are within one
- * graduation (or half the first digit of u, if that is more) of those by trials: JCGM 101, clause 8, with
- * the graduation as the last digit that means something, since what is written has no finer one.
+ * graduation of those by trials (or half the last digit that u is printed with, if that is more): JCGM 101,
+ * clause 8, with the graduation as the last digit that means something, since what is written has no finer one.
  */
 export function byTrialsOrLinear(
   setup: Setup,
@@ -177,10 +178,19 @@ export function byTrialsOrLinear(
   const good = outward(setup, trials.good);
   if (ends === null || linear === null)
     return { near, linear, trials, check: null, used: 'trials', because: 'only trials have a figure', good };
-  const check = linearCheck(ends, trials.good, Math.max(step, numericalTolerance(trials.u, 1)));
+  const check = linearCheck(ends, trials.good, Math.max(step, halfLastDigit(setup, trials.u)));
   return check.holds
     ? { near, linear, trials, check, used: 'linear', because: 'the linear law holds', good: linear }
     : { near, linear, trials, check, used: 'trials', because: 'the linear law does not hold', good };
+}
+
+/**
+ * Half the last digit that a u is printed with on the marks of its instrument: two digits where it begins
+ * with a 1, since half of one digit would then be half of u itself.
+ */
+function halfLastDigit(setup: Setup, u: number): number {
+  const { unitSi } = (setup.watched === 'pull' ? setup.scale?.graduations : setup.marks) ?? { unitSi: 1 };
+  return u > 0 ? 0.5 * 10 ** -decimalsFor(u / unitSi) * unitSi : 0;
 }
 
 /** Ends of the linear law before they are rounded outward, cut at stop and end as what is written is. */

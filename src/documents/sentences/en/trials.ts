@@ -1,7 +1,7 @@
 /** Trials beside the linear law, as the command says them. */
 export const trials = {
   'trials.head':
-    'Good ranges by the linear law (JCGM 100) and by trials (JCGM 101), seed {seed}. The linear law stands where both its ends are within one graduation of those by trials, or within half the first digit of u where that is more.',
+    'Good ranges by the linear law (JCGM 100) and by trials (JCGM 101), seed {seed}. The linear law stands where both its ends are within one graduation of those by trials, or within half the last digit of u where that is more.',
   'trials.explain': 'Near a limit of the linear law, so tried at random as well (JCGM 101, seed {seed})',
   'trials.key-stays': 'the key and the review stay with the linear law: take their range with care here',
   'trials.linear': 'linear law  good {good}',

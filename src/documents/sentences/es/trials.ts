@@ -1,7 +1,7 @@
 /** Los ensayos al lado de la ley lineal, como los dice la orden. */
 export const trials = {
   'trials.head':
-    'Intervalos buenos por la ley lineal (JCGM 100) y por ensayos al azar (JCGM 101), semilla {seed}. La ley lineal vale donde sus dos extremos quedan a menos de una división de los de los ensayos, o de media unidad de la primera cifra de u si es más.',
+    'Intervalos buenos por la ley lineal (JCGM 100) y por ensayos al azar (JCGM 101), semilla {seed}. La ley lineal vale donde sus dos extremos quedan a menos de una división de los de los ensayos, o de media unidad de la última cifra de u si es más.',
   'trials.explain':
     'Cerca de un límite de la ley lineal, así que también se ensaya al azar (JCGM 101, semilla {seed})',
   'trials.key-stays':
