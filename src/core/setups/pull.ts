@@ -8,19 +8,24 @@ import { type At, atBest } from '../uncertainty/propagate.ts';
 import type { WayOfReading } from './prediction.ts';
 import { hangsFromTheMachine, type Setup } from './setup.ts';
 
-/** The machine of a setup at a limit of motion, under its load. */
-export const balanceOf = (
+/**
+ * The machine of a setup at a limit of motion, under its load. Where what is drawn by chance or moved by a fit
+ * can't be (a rise beyond the length of its slope), there is no balance either.
+ */
+export function balanceOf(
   setup: Setup,
   at: At,
   direction: Asked['direction'],
   grip: Asked['grip'],
-): Balance | NotDefined =>
-  setup.machine.balance(setup.station, at, {
+): Balance | NotDefined {
+  const balance = setup.machine.balance(setup.station, at, {
     load: forceOf(setup.load, at, at(setup.gravity)),
     gravity: at(setup.gravity),
     direction,
     grip,
   });
+  return isNotDefined(balance) || Number.isFinite(balance.effort) ? balance : notDefined('setup.no-balance');
+}
 
 /** The balance that a way of reading is about; for held still, the upper limit. */
 export function balanceFor(setup: Setup, at: At, way: WayOfReading): Balance | NotDefined {

@@ -101,6 +101,7 @@ function readPull(setup: Setup, at: At, chance: Chance, place: PlaceInBand): Rea
 function readTally({ machine, station, marks }: Setup, at: At): ReadingByChance {
   const tally = machine.tally?.(station, at);
   if (tally === undefined || marks === null || isNotDefined(tally)) return nothing('no balance');
+  if (!Number.isFinite(tally.value)) return nothing('no balance');
   return { fate: 'reading', written: Math.max(0, nearestGraduation(marks, tally.value)) };
 }
 
