@@ -16,9 +16,9 @@ export type ColumnName = (typeof COLUMN_NAMES)[number];
 /** Headings in English, Spanish, German and French, without accents and in small letters. */
 const WORDS: Readonly<Record<ColumnName, string>> = {
   group: 'group|groups|group name|team|pupils|grupo|grupos|equipo|nombre del grupo|gruppe|gruppen|groupe',
-  setup: 'setup|set-up|set up|card|montaje|tarjeta|aufbau|versuch|karte|montage|carte',
+  setup: 'setup|set-up|set up|card|station|montaje|tarjeta|estacion|aufbau|versuch|karte|montage|carte',
   reading:
-    'reading|readings|scale reading|we read|lectura|lecturas|valor leido|messwert|messwerte|ablesung|lecture|mesure|releve',
+    'reading|readings|scale reading|we read|value|lectura|lecturas|valor|valor leido|wert|messwert|messwerte|ablesung|lecture|mesure|valeur|releve',
   note: 'note|notes|remark|remarks|comment|comments|nota|notas|comentario|comentarios|observaciones|notiz|notizen|bemerkung|bemerkungen|remarque|remarques',
   ease: 'ease|how easy|how it felt|facilidad|como se sintio|leichtigkeit|wie leicht|facilite',
   advantage:

@@ -22,20 +22,20 @@ export function columns(
 
 /**
  * Text broken into lines of at most so many characters; a word that is longer stands alone. A number and its
- * unit stay together.
+ * unit stay together, and so does what a no-break space joins.
  *
  * @example wrapped('a stiff bar on a pin', 12) // => ['a stiff bar', 'on a pin']
  * @example wrapped('the pull is 3 N', 13) // => ['the pull is', '3 N']
  */
 export function wrapped(text: string, width: number): readonly string[] {
   const lines: string[] = [];
-  for (const word of unbroken(text.split(/\s+/).filter((each) => each !== ''))) {
+  for (const word of unbroken(text.split(/[^\S\u00a0]+/).filter((each) => each !== ''))) {
     const last = lines.at(-1);
     if (last !== undefined && lengthOf(last) + 1 + lengthOf(word) <= width)
       lines[lines.length - 1] = `${last} ${word}`;
     else lines.push(word);
   }
-  return lines;
+  return lines.map((line) => line.replaceAll('\u00a0', ' '));
 }
 
 /** Words with each number and its unit as one: neither "3" and "%" nor "± 2" is broken over two lines. */
