@@ -11,7 +11,7 @@ export const findings = {
   'findings.warning.several': '{count} warnings',
   'findings.note.one': '1 note',
   'findings.note.several': '{count} notes',
-  'findings.told-by-check': '{count}: "handspike check" tells them',
+  'findings.told-by-check': '{count} about kit and activity: see "handspike check"',
   'findings.nothing': 'nothing to put right',
   'findings.tables.one': '1 table',
   'findings.tables.several': '{count} tables',

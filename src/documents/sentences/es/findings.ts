@@ -11,7 +11,7 @@ export const findings = {
   'findings.warning.several': '{count} avisos',
   'findings.note.one': '1 nota',
   'findings.note.several': '{count} notas',
-  'findings.told-by-check': '{count}: "handspike check" las cuenta',
+  'findings.told-by-check': '{count} sobre kit y actividad: mira "handspike check"',
   'findings.nothing': 'nada que corregir',
   'findings.tables.one': '1 mesa',
   'findings.tables.several': '{count} mesas',
