@@ -30,7 +30,9 @@ describe.each(['en', 'es'] as const)('a rehearsal in %s', (language) => {
     const answers = rehearsalAnswers(language, rehearsal);
     for (const { readings } of rehearsal.planted) {
       const [first] = readings;
-      expect(answers).toContain(first?.written ?? 'nothing');
+      // As a class that speaks the language would write it.
+      const written = first?.written ?? 'nothing';
+      expect(answers).toContain(language === 'es' ? written.replace('.', ',') : written);
     }
     expect(charts).not.toMatch(/probabl|likely/i);
   });

@@ -92,7 +92,7 @@ function answers({ planted }: Rehearsal, language: Language, say: Say): Block {
     ],
     rows: planted.map((each): readonly Cell[] => [
       {
-        text: writtenIn(each),
+        text: writtenIn(language, each),
         strong: true,
         note: whereText(language, each),
       },

@@ -2,11 +2,12 @@ import type { Prepared } from '../../core/prepare.ts';
 import { causeKey } from '../../core/readings/causes.ts';
 import type { Judgement } from '../../core/readings/judgement.ts';
 import type { PlantedMistake, Rehearsal, RehearsedRow } from '../../core/rehearse.ts';
-import type { Language } from '../sentences/language.ts';
+import { type Language, languagePack } from '../sentences/language.ts';
 import { sentence } from '../sentences/sentence.ts';
 import { unitWords } from '../sentences/unit-words.ts';
 import { tableHeading } from '../sheets/table-heading.ts';
 import { causeName, causeNamed, causeToSee, causeToTry } from './cause-text.ts';
+import { glued } from './class-figure-text.ts';
 import { columns, wrapped } from './columns.ts';
 import { plainJson } from './plain-json.ts';
 import { marksOf } from './prediction-text.ts';
@@ -52,7 +53,7 @@ export function tableWritten(
 ): { readonly head: readonly string[]; readonly rows: readonly (readonly string[])[] } {
   const own = rows.filter(({ at }) => at.setup.table === table);
   const setups = [...new Set(own.map(({ at }) => at))];
-  const written = (row: RehearsedRow | undefined): string => row?.written ?? '';
+  const written = (row: RehearsedRow | undefined): string => inWords(language, row?.written ?? '');
   return {
     head: [
       sentence(language, 'rehearsal.column.setup'),
@@ -66,6 +67,10 @@ export function tableWritten(
     ]),
   };
 }
+
+/** As a class that speaks the language would write it; the readings file has points. */
+const inWords = (language: Language, written: string): string =>
+  languagePack(language).decimal === 'comma' ? written.replace('.', ',') : written;
 
 const marksText = (language: Language, { prediction }: RehearsedRow['at']): string =>
   prediction.watched === 'ease'
@@ -84,7 +89,7 @@ export function rehearsalAnswers(language: Language, rehearsal: Rehearsal): stri
           where: whereText(language, planted),
           cause: causeNamed(language, mistake),
         }),
-        sentence(language, 'rehearsal.answer.wrote', { readings: writtenIn(planted) }),
+        sentence(language, 'rehearsal.answer.wrote', { readings: writtenIn(language, planted) }),
         sentence(language, 'rehearsal.answer.program', { thinks: thoughtOf(language, planted) }),
         sentence(language, 'rehearsal.answer.say', { text: causeToTry(language, mistake) }),
         sentence(language, 'rehearsal.answer.see', { text: causeToSee(language, mistake) }),
@@ -107,10 +112,10 @@ export const whereText = (language: Language, { mistake, table, group }: Planted
 const indented = (text: string): readonly string[] => wrapped(text, WIDTH - 4).map((line) => `    ${line}`);
 
 /** Readings of a mistake, setup by setup: "S1: D 0.85 N, E 0.85". */
-export function writtenIn({ readings }: Pick<PlantedMistake, 'readings'>): string {
+export function writtenIn(language: Language, { readings }: Pick<PlantedMistake, 'readings'>): string {
   const bySetup = new Map<string, string[]>();
   for (const { setup, group, written } of readings)
-    bySetup.set(setup, [...(bySetup.get(setup) ?? []), `${group} ${written}`]);
+    bySetup.set(setup, [...(bySetup.get(setup) ?? []), glued(`${group} ${inWords(language, written)}`)]);
   return [...bySetup].map(([setup, each]) => `${setup}: ${each.join(', ')}`).join('; ');
 }
 
@@ -144,7 +149,7 @@ export const soundText = (language: Language, { queriedThoughSound }: Rehearsal)
   queriedThoughSound.length === 0
     ? sentence(language, 'rehearsal.sound.none')
     : sentence(language, 'rehearsal.sound', {
-        readings: writtenIn({
+        readings: writtenIn(language, {
           readings: queriedThoughSound.map(({ reading }) => ({ ...reading, judgement: null })),
         }),
       });
