@@ -30,7 +30,10 @@ export function suspectsOf(readings: readonly TakenReading[]): readonly Suspect[
       return {
         key,
         count: [...at.values()].reduce((sum, groups) => sum + groups.size, 0),
-        setups: [...at].flatMap(([setup, groups]) => (groups.size >= 2 ? [setup] : [])),
+        // A table has one scale: its zero is the same at all of them.
+        setups: isZeroMistake(key)
+          ? []
+          : [...at].flatMap(([setup, groups]) => (groups.size >= 2 ? [setup] : [])),
         ofCard: byCard ? rate / ofCard : 0,
         ofStation: stays ? rate / ofStation : 0,
       };

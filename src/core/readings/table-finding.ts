@@ -152,7 +152,7 @@ function exampleOf(live: readonly LiveHypothesis[], key: string, setup?: number)
 }
 
 /** Less than this is not worth naming beside the other. */
-const WORTH_NAMING = 0.02;
+const WORTH_NAMING = 0.01;
 
 function behindOf(live: readonly LiveHypothesis[], groups: readonly string[]): readonly Behind[] {
   const total = sumOf(live);

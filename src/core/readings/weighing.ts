@@ -50,8 +50,22 @@ export function likelyAlone(
   return (1 - RARELY) * close + RARELY * wide;
 }
 
-const ledAfter = ({ share, worth }: Leads, seen: number, count: number): number =>
-  (share * worth + seen) / (worth + count);
+/**
+ * How many of a class a change leads is learnt from the other groups: the share is worth so many readings of theirs. A card that
+ * is plainly wrong leads everybody. Common practice, no source.
+ */
+const CLASS_WORTH = 3;
+
+interface Turn {
+  readonly led: number;
+  readonly count: number;
+}
+
+const ledAfter = ({ share, worth }: Leads, own: Turn, all: Turn): number => {
+  const others = all.count - own.count;
+  const often = (share * CLASS_WORTH + all.led - own.led) / (CLASS_WORTH + others);
+  return (often * worth + own.led) / (worth + own.count);
+};
 
 /** What a rate becomes where the group was led with probability `led`. */
 export const ledRate = (rate: number, isLed: boolean | null, led: number): number =>
@@ -69,10 +83,11 @@ export function evidenceOf(
   const belief = beliefOf(prior);
   const shares: (readonly number[])[] = [];
   const turns = new Map<string, { led: number; count: number }>();
+  const all = { led: 0, count: 0 };
   let evidence = 0;
   for (const { setup, explanations, unexplained, group, led } of readings) {
     const turn = led === null ? null : (turns.get(group) ?? { led: 0, count: 0 });
-    const isLed = turn === null || led === null ? 1 : ledAfter(led, turn.led, turn.count);
+    const isLed = turn === null || led === null ? 1 : ledAfter(led, turn, all);
     const shift = belief.mean[setup] ?? 0;
     const doubt = belief.spread[setup]?.[setup] ?? 0;
     const share: number[] = [];
@@ -98,8 +113,11 @@ export function evidenceOf(
     shares.push(share);
     if (turn !== null) {
       turns.set(group, turn);
-      turn.count += 1;
-      turn.led += ledShare(explanations, share);
+      const seen = ledShare(explanations, share);
+      for (const each of [turn, all]) {
+        each.count += 1;
+        each.led += seen;
+      }
     }
     if (b > 0) takeIn(belief, setup, a, aSquared, b);
   }
@@ -161,15 +179,20 @@ function ledOf(readings: readonly Weighable[], now: readonly (readonly number[])
   const own = readings.map(({ explanations, led }, n) =>
     led === null ? 0 : ledShare(explanations, now[n] ?? []),
   );
-  const turns = new Map<string, { led: number; count: number }>();
+  const turns = new Map<string, Turn>();
+  let all: Turn = { led: 0, count: 0 };
+  const and = (turn: Turn, n: number): Turn => ({ led: turn.led + (own[n] ?? 0), count: turn.count + 1 });
   for (const [n, { group, led }] of readings.entries()) {
     if (led === null) continue;
-    const turn = turns.get(group) ?? { led: 0, count: 0 };
-    turns.set(group, { led: turn.led + (own[n] ?? 0), count: turn.count + 1 });
+    turns.set(group, and(turns.get(group) ?? { led: 0, count: 0 }, n));
+    all = and(all, n);
   }
   return readings.map(({ group, led }, n) => {
     const turn = turns.get(group);
-    return led === null || turn === undefined ? 1 : ledAfter(led, turn.led - (own[n] ?? 0), turn.count - 1);
+    if (led === null || turn === undefined) return 1;
+    const seen = own[n] ?? 0;
+    const less = ({ led: sum, count }: Turn): Turn => ({ led: sum - seen, count: count - 1 });
+    return ledAfter(led, less(turn), less(all));
   });
 }
 
