@@ -13,7 +13,7 @@ const records = mkdtempSync(join(tmpdir(), 'records-'));
 afterAll(() => rmSync(records, { recursive: true, force: true }));
 
 /** Test files that keep records: whoever imports the recorder, itself or through a topic. */
-const recording = (folder: string): readonly string[] =>
+const testFilesIn = (folder: string): readonly string[] =>
   readdirSync(join(root, folder), { recursive: true, encoding: 'utf8' })
     .filter((file) => file.endsWith('.test.ts') && !file.endsWith('validation.test.ts'))
     .map((file) => join(root, folder, file))
@@ -41,7 +41,7 @@ const allCases = (): readonly string[] => {
 
 describe('docs/validation.md', () => {
   it('says what the tests check today (renew it with UPDATE_VALIDATION=1)', { timeout: 180_000 }, () => {
-    const files = ['test', 'src'].flatMap(recording).map((file) => relative(root, file));
+    const files = ['test', 'src'].flatMap(testFilesIn).map((file) => relative(root, file));
     const run = spawnSync(
       process.execPath,
       [join(root, 'node_modules/vitest/vitest.mjs'), 'run', '--reporter=dot', ...files],

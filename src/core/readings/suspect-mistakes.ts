@@ -72,8 +72,9 @@ function ratesOf(readings: readonly TakenReading[]): ReadonlyMap<string, Possibl
 }
 
 /** What a group can leave behind: weights, pins, line, the zero of a scale, two setups in each other's place. */
-const stays = ({ code, persists }: Cause): boolean =>
+export const stays = ({ code, persists }: Pick<Cause, 'code' | 'persists'>): boolean =>
   persists === 'station' || isZeroMistake(code) || code === 'setup.swapped';
 
 /** A slip of one pen is no card's. */
-const byCard = ({ kind, persists }: Cause): boolean => kind === 'doing' || persists !== 'reading';
+export const byCard = ({ kind, persists }: Pick<Cause, 'kind' | 'persists'>): boolean =>
+  kind === 'doing' || persists !== 'reading';

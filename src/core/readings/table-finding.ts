@@ -3,6 +3,7 @@ import type { CausePosterior } from './cause-posterior.ts';
 import { isZeroMistake } from './doing-mistakes.ts';
 import type { Explanation } from './explanation.ts';
 import type { StationTable } from './station-table.ts';
+import { byCard, stays } from './suspect-mistakes.ts';
 import type { LiveHypothesis, TableWeights } from './table-weights.ts';
 
 /** What most readings of a table have in common, and what may be behind it. */
@@ -105,7 +106,7 @@ function sameMistake(
       },
     ];
   });
-  const behind = behindOf(live, weights.groups);
+  const behind = behindOf(live, weights.groups, example);
   const [widest] = [...figures].sort((a, b) => b.apart - a.apart);
   return {
     table: table.mark,
@@ -151,19 +152,22 @@ function exampleOf(live: readonly LiveHypothesis[], key: string, setup?: number)
   return null;
 }
 
-/** Less than this is not worth naming beside the other. */
-const WORTH_NAMING = 0.01;
-
-function behindOf(live: readonly LiveHypothesis[], groups: readonly string[]): readonly Behind[] {
+/** However improbable, whatever can be behind it is named: the teacher has the test, the program has not. */
+function behindOf(
+  live: readonly LiveHypothesis[],
+  groups: readonly string[],
+  mistake: Explanation,
+): readonly Behind[] {
   const total = sumOf(live);
+  const canBe = { station: stays(mistake), card: byCard(mistake) };
   return (['station', 'card'] as const)
+    .filter((what) => canBe[what])
     .map((what): Behind => {
       const of = live.filter(({ hypothesis }) => hypothesis.change?.kind === what);
       const [best] = [...of].sort((a, b) => b.probability - a.probability);
       const from = best?.hypothesis.change?.from ?? 0;
       return { what, probability: sumOf(of) / total, from: from === 0 ? null : (groups[from] ?? null) };
     })
-    .filter(({ probability }) => probability >= WORTH_NAMING)
     .sort((a, b) => b.probability - a.probability);
 }
 

@@ -52,7 +52,7 @@ const ofTable = (language: Language, cause: SaidCause): string =>
   cause.facts?.hung === undefined ? causeName(language, cause) : causeNamed(language, cause);
 
 function behindText(language: Language, { what, from, probability }: Behind): string {
-  const percent = Math.round(probability * 100);
+  const percent = probability < 0.01 ? '< 1' : Math.round(probability * 100);
   return from === null
     ? sentence(language, `finding.behind.${what}`, { percent })
     : sentence(language, `finding.behind.${what}.from`, { percent, group: from });
