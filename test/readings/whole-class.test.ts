@@ -68,6 +68,7 @@ describe('a 300 g mass that hangs where 250 g belong', () => {
   it('is told of the station, and no group is asked for it', () => {
     const [finding] = found.tables;
     expect(finding).toMatchObject({ table: '1', code: 'load.other-weight', facts: { hung: 'W300' } });
+    expect(finding?.behind.map(({ what }) => what)).toEqual(['station', 'card']);
     expect(found.judged.filter(({ judgement }) => judgement.verdict === 'look again')).toEqual([]);
     expect(found.judged.every(({ judgement }) => judgement.station?.code === 'load.other-weight')).toBe(true);
   });
@@ -85,6 +86,7 @@ describe('partner setups that stand at each other’s sign', () => {
     expect(finding).toMatchObject({ table: '2', code: 'setup.swapped' });
     expect(finding?.figures.map(({ setup }) => setup).sort()).toEqual(['S1', 'S2']);
     expect(finding?.test?.kind).toBe('look-at-signs');
+    expect(finding?.behind.map(({ what }) => what)).toEqual(['station', 'card']);
   });
 
   it('as a page of text', async () => {
