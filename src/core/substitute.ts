@@ -1,6 +1,7 @@
 import type { Activity, ActivityTable } from './files/activity.ts';
 import type { Known } from './files/bench-readings.ts';
 import { castRoles } from './files/casting.ts';
+import { plainDay } from './files/day-words.ts';
 import type { Visit } from './files/visit-file.ts';
 import type { Kit, KitPart } from './kit/kit.ts';
 import { type Fit, fitOf, type Role } from './kit/role.ts';
@@ -155,6 +156,7 @@ const emptyVisit = (kit: Kit, activity: Activity): Visit => ({
   pupils: null,
   helpers: null,
   period: null,
+  day: plainDay,
   readingsIn: null,
   roles: {},
   missing: [],

@@ -3,6 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { fileCodes } from '../../src/core/files/file-code.ts';
 import type { Fault } from '../../src/core/quantities/read-fault.ts';
 import { benchDiagnostics } from '../../src/documents/sentences/en/bench-diagnostics.ts';
+import { dayDiagnostics } from '../../src/documents/sentences/en/day-diagnostics.ts';
 import { diagnosticSentences } from '../../src/documents/sentences/en/diagnostics.ts';
 import { fileDiagnostics } from '../../src/documents/sentences/en/file-diagnostics.ts';
 import { quantityDiagnostics } from '../../src/documents/sentences/en/quantity-diagnostics.ts';
@@ -62,6 +63,7 @@ describe('the catalogue of messages', () => {
       ...quantityDiagnostics,
       ...fileDiagnostics,
       ...visitDiagnostics,
+      ...dayDiagnostics,
       ...benchDiagnostics,
     };
     expect(Object.keys(entries).sort()).toEqual(codes.sort());

@@ -15,7 +15,16 @@ import { fieldSchema } from '../../src/core/files/field-schema.ts';
 import type { FileKind } from '../../src/core/files/file-header.ts';
 import { gravityField, placeFields } from '../../src/core/files/gravity-fields.ts';
 import { kitFields, measurementFields, partFields } from '../../src/core/files/kit-fields.ts';
+import {
+  adultFields,
+  breakFields,
+  classFields,
+  closedFields,
+  copiesField,
+  wishFields,
+} from '../../src/core/files/period-fields.ts';
 import { schemaOf } from '../../src/core/files/schema.ts';
+import { taskFields } from '../../src/core/files/titles.ts';
 import { visitFields } from '../../src/core/files/visit-file.ts';
 import { vocabulary } from '../../src/core/words.ts';
 import { sentence } from '../../src/documents/sentences/sentence.ts';
@@ -86,6 +95,13 @@ const allFields: readonly (readonly [string, Field])[] = [
   setupHeadFields,
   stageFields,
   visitFields,
+  closedFields,
+  adultFields,
+  breakFields,
+  wishFields,
+  classFields,
+  taskFields,
+  { copies: copiesField },
   vocabulary.setupFields,
   ...vocabulary.partKinds.map(({ fields }) => fields),
   ...vocabulary.machines.map(({ fields }) => fields),

@@ -38,6 +38,8 @@ export type Field =
         readonly assumed?: string;
       }
     | { readonly type: 'text' }
+    /** One mark or several, as a list or with commas between: `5, 6`. */
+    | { readonly type: 'marks' }
     | { readonly type: 'yes-no' }
   ) & {
     readonly meaning: string;
@@ -73,6 +75,7 @@ export type FilledValue =
       readonly written: string;
     }
   | { readonly type: 'text'; readonly text: string }
+  | { readonly type: 'marks'; readonly marks: readonly string[] }
   | { readonly type: 'yes-no'; readonly yes: boolean };
 
 /** A value for the moving machine and, where the kind has one, for the start. */

@@ -33,6 +33,11 @@ export const textIn = (fields: Filled, key: string): string | undefined => {
   return field?.type === 'text' ? field.text : undefined;
 };
 
+export const marksIn = (fields: Filled, key: string): readonly string[] | undefined => {
+  const field = fields[key];
+  return field?.type === 'marks' ? field.marks : undefined;
+};
+
 export const isYesIn = (fields: Filled, key: string): boolean => {
   const field = fields[key];
   return field?.type === 'yes-no' && field.yes;

@@ -1,5 +1,6 @@
 import type { Fields } from '../description/fields.ts';
 import { decimalField } from './kit-fields.ts';
+import { activityPeriodFields, tablePeriodFields } from './period-fields.ts';
 import { showsFields, titleFields } from './titles.ts';
 
 /** The head of an activity file. */
@@ -23,6 +24,7 @@ export const activityFields: Fields = {
     meaning: 'activity.field.hand-scatter',
     example: '3 %',
   },
+  ...activityPeriodFields,
   ...decimalField,
 };
 
@@ -32,6 +34,7 @@ export const tableFields: Fields = {
   title: { type: 'text', meaning: 'activity.field.table-title', example: 'The boat hook' },
   ...titleFields,
   machine: { type: 'text', required: true, meaning: 'activity.field.machine', example: 'lever' },
+  ...tablePeriodFields,
 };
 
 /** What names a setup and says what it is for. */

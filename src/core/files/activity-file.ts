@@ -3,6 +3,7 @@ import type { Diagnostic } from '../diagnostics/diagnostic.ts';
 import type { Role } from '../kit/role.ts';
 import type { Activity, ActivitySetup, ActivityTable, AgeRange } from './activity.ts';
 import { activityFields, tableFields } from './activity-fields.ts';
+import { checkOrder, readActivityPeriod, stayIn } from './activity-period.ts';
 import { checkFields } from './check-fields.ts';
 import {
   asMap,
@@ -36,7 +37,7 @@ export function readActivityFile(file: SourceText, vocabulary: Vocabulary): Read
   const owner = {
     path: [],
     idOf: (field: string) => `activity/${field}`,
-    besides: ['handspike', 'tables'],
+    besides: ['handspike', 'tables', 'while waiting'],
   };
   const { filled } = checkFields(root, activityFields, owner, context);
   const items = listAt(root, 'tables', [], context);
@@ -47,6 +48,7 @@ export function readActivityFile(file: SourceText, vocabulary: Vocabulary): Read
   });
   refuseMarksTwice(tables, context);
   checkPartners(tables, context);
+  checkOrder(tables, context);
   return {
     source,
     activity: {
@@ -57,6 +59,7 @@ export function readActivityFile(file: SourceText, vocabulary: Vocabulary): Read
       level: countIn(filled, 'level') ?? null,
       handLimit: measuredIn(filled, 'hand limit') ?? null,
       handScatter: measuredIn(filled, 'hand scatter') ?? null,
+      period: readActivityPeriod(root, filled, context),
       tables,
     },
     diagnostics,
@@ -82,7 +85,15 @@ function readTable(node: Node, path: Path, vocabulary: Vocabulary, context: Cont
     return read === null ? [] : [read];
   });
   if (unread.length === 0 && setups.length === items.length) warnOfIdleRoles(roles, setups, path, context);
-  return { mark, ...titledIn(filled, mark), machine: machine.name, roles, setups, path };
+  return {
+    mark,
+    ...titledIn(filled, mark),
+    machine: machine.name,
+    roles,
+    setups,
+    stay: stayIn(filled),
+    path,
+  };
 }
 
 function readRoles(map: MapNode, path: Path, vocabulary: Vocabulary, context: Context): TableRoles {

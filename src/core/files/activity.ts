@@ -1,6 +1,6 @@
 import type { Filled } from '../description/fields.ts';
 import type { Role } from '../kit/role.ts';
-import type { Newtons, Ratio } from '../quantities/brands.ts';
+import type { Newtons, Ratio, Seconds } from '../quantities/brands.ts';
 import type { DecimalMark } from '../quantities/print-quantity.ts';
 import type { Measured } from '../uncertainty/measured.ts';
 import type { Path } from './context.ts';
@@ -17,7 +17,18 @@ export interface Activity extends Titled {
   readonly handLimit: Measured<Newtons> | null;
   /** Scatter of their readings: standard deviation as a share of the reading. */
   readonly handScatter: Measured<Ratio> | null;
+  readonly period: ActivityPeriod;
   readonly tables: readonly ActivityTable[];
+}
+
+/** The time around the tables; `null` where the activity doesn't say. */
+export interface ActivityPeriod {
+  readonly introduction: Measured<Seconds> | null;
+  readonly talkAtTheEnd: Measured<Seconds> | null;
+  /** From one table to the next. */
+  readonly walk: Measured<Seconds> | null;
+  /** Tasks on paper for groups that wait. */
+  readonly whileWaiting: readonly OwnWords[];
 }
 
 export interface AgeRange {
@@ -30,7 +41,19 @@ export interface ActivityTable extends Titled {
   readonly machine: string;
   readonly roles: readonly Role[];
   readonly setups: readonly ActivitySetup[];
+  readonly stay: TableStay;
   readonly path: Path;
+}
+
+/** What a table says of its place in the period. */
+export interface TableStay {
+  /** How long a group is at it; `null` where the activity doesn't say. */
+  readonly takes: Measured<Seconds> | null;
+  readonly reset: Measured<Seconds> | null;
+  /** Marks of tables that a group does before. */
+  readonly after: readonly string[];
+  readonly needsAdult: boolean;
+  readonly mayBeLeftOut: boolean;
 }
 
 /** One way to set up the table's machine, and how it is read. */

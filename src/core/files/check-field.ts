@@ -3,6 +3,7 @@ import type { Facts } from '../diagnostics/diagnostic.ts';
 import type { Dimension } from '../quantities/dimension.ts';
 import { toSi } from '../quantities/unit.ts';
 import { asText, atValue, type Context, nearestFact, type Path } from './context.ts';
+import { readMarks } from './marks.ts';
 import type { Node } from './node.ts';
 import { readSourced } from './sourced-field.ts';
 import { measuredFrom, quantityIn } from './written-measured.ts';
@@ -22,6 +23,7 @@ export function checkField(
   context: Context,
 ): FilledValue | null {
   if (field.type === 'quantities') return quantities(node, field, spot, context);
+  if (field.type === 'marks') return marks(node, spot, context);
   const text = asText(node, spot.path, context);
   if (text === null) return null;
   switch (field.type) {
@@ -42,6 +44,12 @@ export function checkField(
       atValue(context, spot.path, 'not-yes-or-no', { written: text, key });
       return null;
   }
+}
+
+/** Marks as a list or as one text with commas between: `5, 6`. */
+function marks(node: Node, { path }: Spot, context: Context): FilledValue | null {
+  const written = readMarks(node, path, context).map(({ mark }) => mark);
+  return written.length === 0 ? null : { type: 'marks', marks: written };
 }
 
 type Kind<T extends Field['type']> = Extract<Field, { readonly type: T }>;

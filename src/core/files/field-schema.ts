@@ -48,6 +48,8 @@ function typeSchema(field: Field): JsonSchema {
       };
     case 'text':
       return { type: TEXT };
+    case 'marks':
+      return { anyOf: [{ type: TEXT }, { type: 'array', minItems: 1, items: { type: TEXT } }] };
     case 'yes-no':
       return { enum: ['yes', 'no'] };
   }
@@ -81,3 +83,12 @@ export function mapSchema(
     additionalProperties: false,
   };
 }
+
+/** A list, or one text with commas between. */
+export const wordsSchema = (description: string, of?: readonly string[]): JsonSchema => ({
+  description,
+  anyOf: [
+    { type: TEXT },
+    { type: 'array', minItems: 1, items: of === undefined ? { type: TEXT } : { enum: of } },
+  ],
+});

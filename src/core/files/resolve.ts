@@ -5,6 +5,7 @@ import type { Kit, KitPart } from '../kit/kit.ts';
 import type { Preparation } from '../machines/machine.ts';
 import type { Activity, ActivitySetup, ActivityTable, StageWords } from './activity.ts';
 import { castRoles } from './casting.ts';
+import { dayFindings } from './day-check.ts';
 import { fileFinding } from './file-code.ts';
 import { type GravityHere, gravityHere } from './gravity-here.ts';
 import type { OwnWords, Titled } from './titles.ts';
@@ -50,7 +51,11 @@ export interface ResolvedSetup {
 /** Brings the three files together; what can't be prepared is left out and told. */
 export function resolve(kit: Kit, activity: Activity, visit: Visit | null, vocabulary: Vocabulary): Resolved {
   const { casting, diagnostics } = castRoles(kit, activity, visit);
-  const found: Diagnostic[] = [...diagnostics, ...sharedMarks(kit, activity)];
+  const found: Diagnostic[] = [
+    ...diagnostics,
+    ...sharedMarks(kit, activity),
+    ...(visit === null ? [] : dayFindings(activity, visit)),
+  ];
   const tables = activity.tables.map((table): ResolvedTable => {
     const cast = casting.get(table.mark) ?? new Map<string, KitPart>();
     const setups: ResolvedSetup[] = [];

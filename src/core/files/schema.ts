@@ -1,9 +1,10 @@
 import { activityFields, setupHeadFields, stageFields, tableFields } from './activity-fields.ts';
-import { type Describe, fieldSchema, type JsonSchema, mapSchema, TEXT } from './field-schema.ts';
+import { type Describe, fieldSchema, type JsonSchema, mapSchema, TEXT, wordsSchema } from './field-schema.ts';
 import { type FileKind, VERSION } from './file-header.ts';
 import { placeFields } from './gravity-fields.ts';
 import { groupLanguageField } from './group-words.ts';
 import { kitFields, measurementFields, partFields } from './kit-fields.ts';
+import { daySchemas, whileWaitingSchema } from './period-schema.ts';
 import { visitFields } from './visit-file.ts';
 import { COMPOUND, type MachineWords, slotsOf, type Vocabulary } from './vocabulary.ts';
 
@@ -27,15 +28,6 @@ const versionSchema = (kind: FileKind, describe: Describe): JsonSchema => ({
 const placeSchema = (describe: Describe): JsonSchema => ({
   description: describe('file.field.place'),
   ...mapSchema(placeFields, describe),
-});
-
-/** A list, or one text with commas between. */
-const wordsSchema = (description: string, of?: readonly string[]): JsonSchema => ({
-  description,
-  anyOf: [
-    { type: TEXT },
-    { type: 'array', minItems: 1, items: of === undefined ? { type: TEXT } : { enum: of } },
-  ],
 });
 
 function kitSchema(vocabulary: Vocabulary, describe: Describe): JsonSchema {
@@ -90,6 +82,7 @@ function activitySchema(vocabulary: Vocabulary, describe: Describe): JsonSchema 
       describe,
       {
         handspike: versionSchema('activity', describe),
+        'while waiting': whileWaitingSchema(describe),
         tables: {
           description: describe('activity.field.tables'),
           type: 'array',
@@ -188,6 +181,7 @@ function visitSchema(_: Vocabulary, describe: Describe): JsonSchema {
         type: 'object',
         additionalProperties: { description: describe('visit.field.arrival-reading'), type: TEXT },
       },
+      ...daySchemas(describe),
     },
     ['handspike'],
   );

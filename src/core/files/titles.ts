@@ -51,6 +51,27 @@ export function showsIn(filled: Filled): OwnWords | null {
   return text === undefined ? null : { text, texts: perLanguage(filled, 'shows') };
 }
 
+const TASKS: Readonly<Record<PaperLanguage, string>> = {
+  en: 'Draw the machine of your last table.',
+  es: 'Dibujen la máquina de su última mesa.',
+};
+
+/** A task on paper for a group that waits, for paper in several languages. */
+export const taskFields: Fields = {
+  task: { type: 'text', required: true, meaning: 'activity.field.task', example: TASKS.en },
+  ...Object.fromEntries(
+    paperLanguages.map((language) => [
+      keyOf('task', language),
+      { type: 'text', meaning: `activity.field.task-in-${language}`, example: TASKS[language] },
+    ]),
+  ),
+};
+
+export function taskIn(filled: Filled): OwnWords | null {
+  const text = textIn(filled, 'task');
+  return text === undefined ? null : { text, texts: perLanguage(filled, 'task') };
+}
+
 const perLanguage = (filled: Filled, field: string): Titled['titles'] =>
   Object.fromEntries(
     paperLanguages.flatMap((language) => {

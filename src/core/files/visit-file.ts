@@ -8,6 +8,7 @@ import type { Measured } from '../uncertainty/measured.ts';
 import { checkDate } from './calendar-date.ts';
 import { checkFields } from './check-fields.ts';
 import { asMap, asText, type Context, mapAt, type Path } from './context.ts';
+import type { DayWords } from './day-words.ts';
 import { openFile } from './file-header.ts';
 import { gravityField, readGravity, writtenGravity } from './gravity-fields.ts';
 import {
@@ -19,6 +20,8 @@ import {
 } from './group-words.ts';
 import { decimalField } from './kit-fields.ts';
 import { entryOf, type MapNode } from './node.ts';
+import { visitPeriodFields } from './period-fields.ts';
+import { DAY_KEYS, readDay } from './read-day.ts';
 import type { SourceFile, SourceText } from './source-text.ts';
 
 /** One visit or loan: which kit does which activity, where, with whom, and what is missing today. */
@@ -37,6 +40,7 @@ export interface Visit extends GroupWords {
   readonly pupils: number | null;
   readonly helpers: number | null;
   readonly period: Measured<Seconds> | null;
+  readonly day: DayWords;
   /** Name of the file with the readings. */
   readonly readingsIn: string | null;
   /** Part marks by table and role. */
@@ -79,6 +83,7 @@ export const visitFields: Fields = {
     meaning: 'visit.field.period',
     example: '50 min',
   },
+  ...visitPeriodFields,
   ...languageFields,
   'readings in': { type: 'text', meaning: 'visit.field.readings-in', example: 'readings.csv' },
   ...decimalField,
@@ -98,7 +103,16 @@ export function readVisitFile(file: SourceText): ReadVisit {
   const owner = {
     path: [],
     idOf: (field: string) => `visit/${field}`,
-    besides: ['handspike', 'place', 'roles', 'missing', 'arrival', 'group labels', 'group languages'],
+    besides: [
+      'handspike',
+      'place',
+      'roles',
+      'missing',
+      'arrival',
+      'group labels',
+      'group languages',
+      ...DAY_KEYS,
+    ],
   };
   const { filled } = checkFields(root, visitFields, owner, context);
   const date = textIn(filled, 'date');
@@ -120,6 +134,7 @@ export function readVisitFile(file: SourceText): ReadVisit {
       pupils: countIn(filled, 'pupils') ?? null,
       helpers: countIn(filled, 'helpers') ?? null,
       period: measuredIn(filled, 'period') ?? null,
+      day: readDay(root, filled, context),
       readingsIn: textIn(filled, 'readings in') ?? null,
       roles: readRoles(root, context),
       missing: readMissing(root, context),

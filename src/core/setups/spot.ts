@@ -58,6 +58,8 @@ export function textOf({ part, filled }: SpotValue): string {
       return filled.choice;
     case 'text':
       return filled.text;
+    case 'marks':
+      return filled.marks.join(', ');
     case 'yes-no':
       return filled.yes ? 'yes' : 'no';
   }

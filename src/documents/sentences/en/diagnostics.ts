@@ -1,6 +1,7 @@
 import { diagnosticsEn } from '../../../core/machines/list.ts';
 import type { DiagnosticSentence } from '../../text/diagnostic-text.ts';
 import { benchDiagnostics } from './bench-diagnostics.ts';
+import { dayDiagnostics } from './day-diagnostics.ts';
 import { fileDiagnostics } from './file-diagnostics.ts';
 import { quantityDiagnostics } from './quantity-diagnostics.ts';
 import { setupDiagnostics } from './setup-diagnostics.ts';
@@ -13,6 +14,7 @@ export const diagnosticSentences: Readonly<Record<string, DiagnosticSentence>> =
   ...quantityDiagnostics,
   ...fileDiagnostics,
   ...visitDiagnostics,
+  ...dayDiagnostics,
   ...benchDiagnostics,
   ...setupDiagnostics,
   ...diagnosticsEn,

@@ -16,6 +16,7 @@ import { headings } from './headings.ts';
 import { kinds } from './kinds.ts';
 import { mistakes } from './mistakes.ts';
 import { outcomes } from './outcomes.ts';
+import { periodFields } from './period-fields.ts';
 import { readingLevels } from './reading-levels.ts';
 import { readingsIn } from './readings-in.ts';
 import { reckonings } from './reckonings.ts';
@@ -53,6 +54,7 @@ export const english = {
     kinds,
     mistakes,
     outcomes,
+    periodFields,
     readingLevels,
     readingsIn,
     reckonings,

@@ -3,7 +3,7 @@ export const visitDiagnostics = {
   'unknown-table': {
     what: 'an unknown table',
     here: 'the activity has no table "{written}"',
-    why: 'the visit says which part plays which role at each table of the activity',
+    why: 'a table is known by its mark',
     help: '[write "{nearest}"|its tables are {known}]',
   },
   'unknown-part': {

@@ -3,7 +3,7 @@ export const visitDiagnostics = {
   'unknown-table': {
     what: 'una mesa desconocida',
     here: 'la actividad no tiene ninguna mesa "{written}"',
-    why: 'la visita dice qué pieza hace qué papel en cada mesa de la actividad',
+    why: 'una mesa se conoce por su marca',
     help: '[escribe "{nearest}"|sus mesas son {known}]',
   },
   'unknown-part': {
