@@ -1,0 +1,39 @@
+/** Every shape that the file has had, in order; what stands here is never changed, only added to. */
+export const MIGRATIONS: readonly string[] = [
+  `
+  CREATE TABLE visit (
+    visit TEXT PRIMARY KEY,
+    opened INTEGER NOT NULL,
+    closed INTEGER,
+    code TEXT NOT NULL,
+    kit TEXT NOT NULL,
+    activity TEXT NOT NULL,
+    visit_file TEXT NOT NULL,
+    bench TEXT
+  ) STRICT, WITHOUT ROWID;
+  CREATE UNIQUE INDEX open_code ON visit (code) WHERE closed IS NULL;
+
+  CREATE TABLE entry (
+    visit TEXT NOT NULL,
+    position INTEGER NOT NULL,
+    id TEXT NOT NULL,
+    device TEXT NOT NULL,
+    sequence INTEGER NOT NULL,
+    made REAL NOT NULL,
+    received REAL NOT NULL,
+    behind REAL NOT NULL,
+    seat TEXT NOT NULL,
+    what TEXT NOT NULL,
+    PRIMARY KEY (visit, position)
+  ) STRICT, WITHOUT ROWID;
+  CREATE UNIQUE INDEX entry_once ON entry (visit, id);
+
+  CREATE TABLE pass (
+    secret_hash TEXT PRIMARY KEY,
+    visit TEXT NOT NULL,
+    seat TEXT NOT NULL,
+    device TEXT NOT NULL,
+    given INTEGER NOT NULL
+  ) STRICT, WITHOUT ROWID;
+  `,
+];
