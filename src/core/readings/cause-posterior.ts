@@ -3,7 +3,7 @@ import type { Explanation } from './explanation.ts';
 import { type Shown, shownBy, withHabits } from './group-habit.ts';
 import type { ByKind, LikelyCause } from './likely-cause.ts';
 import type { TableWeights } from './table-weights.ts';
-import { ledRate } from './weighing.ts';
+import { ledRate } from './weighable.ts';
 
 /** What probably happened at one reading, all hypotheses about its table together. */
 export interface CausePosterior {

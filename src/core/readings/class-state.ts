@@ -52,8 +52,8 @@ export const classOf = (
   order: [],
 });
 
-function stateOf(table: StationTable, readings: readonly TakenReading[]): TableState {
-  const weights = tableWeights(table, readings);
+function stateOf(table: StationTable, readings: readonly TakenReading[], before?: TableWeights): TableState {
+  const weights = tableWeights(table, readings, before);
   const alone = weights.numbers.map((_, n) => causePosterior(weights, n));
   const stations = weights.numbers.map((each, n) => changedStation(table, weights, each, n));
   return { table, weights, alone, inGroup: [], stations, finding: tableFinding(table, weights, alone) };
@@ -78,7 +78,7 @@ export function classWithAll(state: ClassState, readings: readonly WrittenReadin
   }
   const tables = state.tables.map((each, n) => {
     const more = added[n] ?? [];
-    return more.length === 0 ? each : stateOf(each.table, [...each.weights.readings, ...more]);
+    return more.length === 0 ? each : stateOf(each.table, [...each.weights.readings, ...more], each.weights);
   });
   return { order, tables: withGroups(tables, state.tables) };
 }
