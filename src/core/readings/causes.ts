@@ -43,11 +43,13 @@ export interface Asking extends Assumptions {
  *
  * @example causeKey({ code: 'setup.swapped', facts: { setup: 'L1', partner: 'L2' } }) // => 'setup.swapped L1 L2'
  */
-export const causeKey = ({ code, facts = {} }: Pick<Cause, 'code' | 'facts'>): string =>
-  [
-    code,
-    ...Object.values(facts).map((fact) => (typeof fact === 'string' ? fact : JSON.stringify(fact))),
-  ].join(' ');
+export const causeKey = ({ code, facts }: Pick<Cause, 'code' | 'facts'>): string =>
+  facts === undefined
+    ? code
+    : [
+        code,
+        ...Object.values(facts).map((fact) => (typeof fact === 'string' ? fact : JSON.stringify(fact))),
+      ].join(' ');
 
 /** All explanations of a reading at a setup, the good one first: where the prediction stands today. */
 export function causesOf(
