@@ -30,7 +30,9 @@ interface TableState {
   readonly weights: TableWeights;
   /** Posterior of each number of the table, before anything is known of its group. */
   readonly alone: readonly CausePosterior[];
-  /** The same with what the group's other readings have shown. */
+  /** What each group's other readings have shown of the habits that a number may be of. */
+  readonly others: readonly Shown[];
+  /** Posterior of each number with that. */
   readonly inGroup: readonly CausePosterior[];
   /** The station that each number is judged against, where it is no longer as its card has it. */
   readonly stations: readonly (ChangedStation | null)[];
@@ -56,7 +58,8 @@ function stateOf(table: StationTable, readings: readonly TakenReading[], before?
   const weights = tableWeights(table, readings, before);
   const alone = weights.numbers.map((_, n) => causePosterior(weights, n));
   const stations = weights.numbers.map((each, n) => changedStation(table, weights, each, n));
-  return { table, weights, alone, inGroup: [], stations, finding: tableFinding(table, weights, alone) };
+  const finding = tableFinding(table, weights, alone);
+  return { table, weights, alone, others: [], inGroup: [], stations, finding };
 }
 
 /** The class with one more reading; `null` where there is no such setup. */
@@ -84,8 +87,8 @@ export function classWithAll(state: ClassState, readings: readonly WrittenReadin
 }
 
 /**
- * What the groups' other readings make of each: weighed again where the table is new, or where the group has
- * shown something new anywhere.
+ * What the groups' other readings make of each: weighed again where the table is new, or where they have shown
+ * something new of the habits that it may be of.
  */
 function withGroups(tables: readonly TableState[], before: readonly TableState[]): readonly TableState[] {
   const moved = movedGroups(tables, before);
@@ -94,16 +97,40 @@ function withGroups(tables: readonly TableState[], before: readonly TableState[]
     const isNew = table !== before[t];
     const { weights, alone } = table;
     if (!isNew && weights.numbers.every(({ reading }) => !moved.has(reading.group))) return table;
-    const inGroup = alone.map((own, n): CausePosterior => {
-      const group = weights.numbers[n]?.reading.group ?? '';
-      if (!isNew && !moved.has(group)) return table.inGroup[n] ?? own;
-      const together = now.get(group);
-      if (group === '' || together === undefined) return own;
-      return causePosterior(weights, n, (key) => (together.get(key) ?? 0) - (own.shown.get(key) ?? 0));
+    const others = weights.numbers.map((taken, n): Shown => {
+      const { group } = taken.reading;
+      const known = table.others[n];
+      return known !== undefined && !moved.has(group)
+        ? known
+        : shownByOthers(taken, alone[n], now.get(group));
     });
-    return { ...table, inGroup };
+    const inGroup = alone.map((own, n): CausePosterior => {
+      const shown = others[n];
+      // Others that have shown nothing leave it as it is alone.
+      if (shown === undefined || shown.size === 0) return own;
+      const known = table.inGroup[n];
+      if (known !== undefined && isSameShown(shown, table.others[n])) return known;
+      return causePosterior(weights, n, (key) => shown.get(key) ?? 0);
+    });
+    return { ...table, others, inGroup };
   });
 }
+
+/** What the others of its group have shown of the habits that a number may be of: all together, less its own. */
+function shownByOthers(
+  { reading, habits }: TakenReading,
+  own: CausePosterior | undefined,
+  all?: Shown,
+): Shown {
+  const others = new Map<string, number>();
+  if (reading.group === '' || all === undefined) return others;
+  for (const key of habits.keys()) {
+    const tenths = (all.get(key) ?? 0) - (own?.shown.get(key) ?? 0);
+    if (tenths !== 0) others.set(key, tenths);
+  }
+  return others;
+}
+
 /** Groups that show something else than before. */
 function movedGroups(tables: readonly TableState[], before: readonly TableState[]): ReadonlySet<string> {
   const moved = new Set<string>();

@@ -58,8 +58,8 @@ export function shownTogether(all: readonly Shown[]): Shown {
   return sums;
 }
 
-export const isSameShown = (a: Shown, b: Shown): boolean =>
-  a.size === b.size && [...a].every(([key, tenths]) => b.get(key) === tenths);
+export const isSameShown = (a: Shown, b: Shown | undefined): boolean =>
+  a.size === b?.size && [...a].every(([key, tenths]) => b.get(key) === tenths);
 
 /** A habit belongs to a group; swapping two setups makes two readings wrong at once. */
 export const isHabit = ({ kind, persists, code }: Pick<Explanation, 'kind' | 'persists' | 'code'>): boolean =>
