@@ -33,13 +33,14 @@ export function weigh(
   prior: readonly (readonly number[])[],
   noisier: number,
 ): Weighed {
-  // Written over from sweep to sweep; nobody else sees them before the last.
-  const likelihoods = shares.map((row): number[] => [...row]);
-  const now = shares.map((row): number[] => [...row]);
+  // Shares before each sweep, likelihoods after it: written over, and seen by nobody before the last.
+  const rows = shares.map((row): number[] => [...row]);
   let belief = beliefOf(prior);
   let led: readonly number[] = [];
   for (let sweep = 0; sweep < SWEEPS; sweep += 1) {
-    const told = readings.map((reading, n) => toldBy(reading, now[n] ?? [], noisier));
+    if (sweep > 0) for (const [n, row] of rows.entries()) shareOut(readings[n], led[n] ?? 1, row);
+    const told = readings.map((reading, n) => toldBy(reading, rows[n] ?? [], noisier));
+    led = ledOf(readings, rows);
     belief = beliefOf(prior);
     for (let s = 0; s < prior.length; s += 1) {
       let [precision, sum] = [0, 0];
@@ -51,18 +52,15 @@ export function weigh(
       }
       if (precision > 0) takeInMean(belief, s, sum / precision, precision);
     }
-    led = ledOf(readings, now);
-    for (let n = 0; n < readings.length; n += 1) {
-      const [reading, row, share] = [readings[n], likelihoods[n], now[n]];
-      if (reading === undefined || row === undefined || share === undefined) continue;
-      const { distance = 0, precision = 0 } = told[n] ?? {};
-      const { shift, doubt } = without(belief, reading.setup, distance, precision);
-      for (const [e, each] of reading.explanations.entries())
-        row[e] = likelihoodOf(each, shift, doubt, noisier);
-      shareOut(reading, row, led[n] ?? 1, share);
+    for (const [n, row] of rows.entries()) {
+      const [reading, own] = [readings[n], told[n]];
+      if (reading === undefined || own === undefined) continue;
+      const { setup, explanations } = reading;
+      const { shift, doubt } = without(belief, setup, own.distance, own.precision);
+      for (const [e, each] of explanations.entries()) row[e] = likelihoodOf(each, shift, doubt, noisier);
     }
   }
-  return { belief, likelihoods, led };
+  return { belief, likelihoods: rows, led };
 }
 
 /** What one reading tells of the figure at its setup: a distance, with the precision that it deserves. */
@@ -102,19 +100,16 @@ function ledOf(readings: readonly Weighable[], now: readonly (readonly number[])
   });
 }
 
-/** Writes into `share` how much of a reading each of its explanations is. */
-function shareOut(
-  { explanations, unexplained }: Weighable,
-  likelihoods: readonly number[],
-  led: number,
-  share: number[],
-): void {
-  let total = unexplained;
+/** Turns the likelihoods of a reading's explanations into how much of it each of them is. */
+function shareOut(reading: Weighable | undefined, led: number, row: number[]): void {
+  if (reading === undefined) return;
+  const { explanations } = reading;
+  let total = reading.unexplained;
   for (let n = 0; n < explanations.length; n += 1) {
     const each = explanations[n];
-    const weight = each === undefined ? 0 : (likelihoods[n] ?? 0) * ledRate(each.rate, each.led, led);
-    share[n] = weight;
+    const weight = each === undefined ? 0 : (row[n] ?? 0) * ledRate(each.rate, each.led, led);
+    row[n] = weight;
     total += weight;
   }
-  for (let n = 0; n < share.length; n += 1) share[n] = (share[n] ?? 0) / total;
+  for (let n = 0; n < row.length; n += 1) row[n] = (row[n] ?? 0) / total;
 }
