@@ -57,16 +57,17 @@ export function causePosterior(
     const likelihoods = weighed.likelihoods[n] ?? [];
     const led = weighed.led[n] ?? 1;
     let total = reading.unexplained;
-    for (const [e, each] of explanations.entries()) {
-      const part = ledRate(rates[e] ?? 0, each.led, led) * (likelihoods[e] ?? 0);
+    for (let e = 0; e < explanations.length; e += 1) {
+      const part = ledRate(rates[e] ?? 0, explanations[e]?.led ?? null, led) * (likelihoods[e] ?? 0);
       parts[e] = part;
       total += part;
     }
     unexplained += (probability * reading.unexplained) / total;
     const shift = weighed.belief.mean[reading.setup] ?? 0;
-    for (const [e, explanation] of explanations.entries()) {
+    for (let e = 0; e < explanations.length; e += 1) {
+      const explanation = explanations[e];
       const share = (probability * (parts[e] ?? 0)) / total;
-      if (share < NOTHING) continue;
+      if (explanation === undefined || share < NOTHING) continue;
       const { key, tableKey, ofStation, fixed, low, high, gain } = explanation;
       let sum = sums.get(key);
       if (sum === undefined) {

@@ -1,14 +1,14 @@
 import { type Belief, beliefOf, takeIn } from './apparatus-belief.ts';
-import { likelihoodOf } from './explanation.ts';
+import { likelihoodsInto } from './explanation.ts';
 import {
   ledAfter,
-  ledRate,
   ledShare,
   NO_TURN,
   NOTHING,
   noiseOf,
   type Turn,
   type Weighable,
+  weightsInto,
 } from './weighable.ts';
 
 /** Readings as one hypothesis took them in, one after the other: each given those before it. */
@@ -65,21 +65,11 @@ const isBeginning = (some: readonly Weighable[], all: readonly Weighable[]): boo
 
 const oneMore = ({ led, count }: Turn, seen: number): Turn => ({ led: led + seen, count: count + 1 });
 
-function sharesNow(
-  { setup, explanations, unexplained }: Weighable,
-  belief: Belief,
-  noisier: number,
-  isLed: number,
-) {
-  const shift = belief.mean[setup] ?? 0;
-  const doubt = belief.spread[setup]?.[setup] ?? 0;
+function sharesNow(reading: Weighable, belief: Belief, noisier: number, led: number) {
+  const { setup, explanations } = reading;
   const shares: number[] = [];
-  let total = unexplained;
-  for (const each of explanations) {
-    const weight = ledRate(each.rate, each.led, isLed) * likelihoodOf(each, shift, doubt, noisier);
-    shares.push(weight);
-    total += weight;
-  }
+  likelihoodsInto(shares, explanations, belief.mean[setup] ?? 0, belief.spread[setup]?.[setup] ?? 0, noisier);
+  const total = weightsInto(shares, reading, led);
   for (let n = 0; n < shares.length; n += 1) shares[n] = (shares[n] ?? 0) / total;
   return { total, shares };
 }

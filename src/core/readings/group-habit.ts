@@ -71,19 +71,22 @@ export function withHabits(
   others: (key: string) => number,
 ): readonly number[] {
   let [before, habits, rest] = [0, 0, 0];
-  const rates = explanations.map((each) => {
+  const rates: number[] = [];
+  for (const each of explanations) {
     const isOpen = isHabit(each) && each.led !== true;
     const rate = isOpen ? habitRate(each.rate, others(each.tableKey)) : each.rate;
     before += each.rate;
     if (isRaised(each, rate)) habits += rate;
     else rest += rate;
-    return rate;
-  });
+    rates.push(rate);
+  }
   if (rest === 0) return rates;
   // All together stay as probable as they were: a habit takes from everything else in proportion.
   const times = Math.max(before - habits, 0.05 * before) / rest;
-  for (const [n, each] of explanations.entries())
-    if (!isRaised(each, rates[n] ?? 0)) rates[n] = (rates[n] ?? 0) * times;
+  for (let n = 0; n < rates.length; n += 1) {
+    const [each, rate] = [explanations[n], rates[n] ?? 0];
+    if (each !== undefined && !isRaised(each, rate)) rates[n] = rate * times;
+  }
   return rates;
 }
 

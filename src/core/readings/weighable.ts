@@ -65,6 +65,19 @@ export const ledAfter = ({ share, worth }: Leads, own: Turn, all: Turn): number 
 export const ledRate = (rate: number, isLed: boolean | null, led: number): number =>
   isLed === null ? rate : rate * (isLed ? led : 1 - led);
 
+/** Likelihoods of a reading's explanations -> rate x likelihood, in place; gives back the total with "unexplained". */
+export function weightsInto(row: number[], { explanations, unexplained }: Weighable, led: number): number {
+  let total = unexplained;
+  for (let n = 0; n < explanations.length; n += 1) {
+    const each = explanations[n];
+    if (each === undefined) continue;
+    const weight = ledRate(each.rate, each.led, led) * (row[n] ?? 0);
+    row[n] = weight;
+    total += weight;
+  }
+  return total;
+}
+
 /** How much of a reading is explained by where the table leads. */
 export const ledShare = (explanations: readonly Explanation[], share: readonly number[]): number =>
   explanations.reduce((sum, { led }, n) => (led === true ? sum + (share[n] ?? 0) : sum), 0);

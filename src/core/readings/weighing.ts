@@ -1,15 +1,15 @@
 import { type Belief, beliefOf, takeInMean, without } from './apparatus-belief.ts';
 import type { Evidence } from './evidence.ts';
-import { likelihoodOf } from './explanation.ts';
+import { likelihoodsInto } from './explanation.ts';
 import {
   ledAfter,
-  ledRate,
   ledShare,
   NO_TURN,
   NOTHING,
   noiseOf,
   type Turn,
   type Weighable,
+  weightsInto,
 } from './weighable.ts';
 
 /** How a hypothesis explains the readings of a table. */
@@ -57,7 +57,7 @@ export function weigh(
       if (reading === undefined || own === undefined) continue;
       const { setup, explanations } = reading;
       const { shift, doubt } = without(belief, setup, own.distance, own.precision);
-      for (const [e, each] of explanations.entries()) row[e] = likelihoodOf(each, shift, doubt, noisier);
+      likelihoodsInto(row, explanations, shift, doubt, noisier);
     }
   }
   return { belief, likelihoods: rows, led };
@@ -103,13 +103,6 @@ function ledOf(readings: readonly Weighable[], now: readonly (readonly number[])
 /** Turns the likelihoods of a reading's explanations into how much of it each of them is. */
 function shareOut(reading: Weighable | undefined, led: number, row: number[]): void {
   if (reading === undefined) return;
-  const { explanations } = reading;
-  let total = reading.unexplained;
-  for (let n = 0; n < explanations.length; n += 1) {
-    const each = explanations[n];
-    const weight = each === undefined ? 0 : (row[n] ?? 0) * ledRate(each.rate, each.led, led);
-    row[n] = weight;
-    total += weight;
-  }
+  const total = weightsInto(row, reading, led);
   for (let n = 0; n < row.length; n += 1) row[n] = (row[n] ?? 0) / total;
 }
