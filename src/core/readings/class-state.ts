@@ -22,7 +22,19 @@ import type { WrittenReading } from './written-reading.ts';
 export interface ClassState {
   readonly tables: readonly TableState[];
   /** Readings in the order they came, each by its table. */
-  readonly order: readonly { readonly table: number; readonly place: number }[];
+  readonly order: readonly Place[];
+  /** What is said of each, in the same order. */
+  readonly judged: readonly Judged[];
+}
+
+interface Place {
+  readonly table: number;
+  readonly place: number;
+}
+
+interface Judged {
+  readonly judgement: Judgement;
+  readonly causes: readonly PosteriorCause[];
 }
 
 interface TableState {
@@ -52,6 +64,7 @@ export const classOf = (
 ): ClassState => ({
   tables: tables.map((source) => stateOf(stationTable(source, rateFactor), [])),
   order: [],
+  judged: [],
 });
 
 function stateOf(table: StationTable, readings: readonly TakenReading[], before?: TableWeights): TableState {
@@ -79,11 +92,12 @@ export function classWithAll(state: ClassState, readings: readonly WrittenReadin
     order.push({ table: at.table, place: table.weights.readings.length + here.length });
     here.push(taken(table.table, reading, at.setup));
   }
-  const tables = state.tables.map((each, n) => {
+  const read = state.tables.map((each, n) => {
     const more = added[n] ?? [];
     return more.length === 0 ? each : stateOf(each.table, [...each.weights.readings, ...more], each.weights);
   });
-  return { order, tables: withGroups(tables, state.tables) };
+  const tables = withGroups(read, state.tables);
+  return { order, tables, judged: judgedAt(tables, order) };
 }
 
 /**
@@ -174,21 +188,11 @@ function placeOf(state: ClassState, mark: string) {
 
 /** All readings of the class, judged with everything that is known by now, in the order they came. */
 export const judgements = (state: ClassState): readonly Judgement[] =>
-  judgedIn(state).map(({ judgement }) => judgement);
+  state.judged.map(({ judgement }) => judgement);
 
-interface Judged {
-  readonly judgement: Judgement;
-  readonly causes: readonly PosteriorCause[];
-}
-
-/** A state never changes, so that what is said of it is reckoned once. */
-const known = new WeakMap<ClassState, readonly Judged[]>();
-
-function judgedIn(state: ClassState): readonly Judged[] {
-  const before = known.get(state);
-  if (before !== undefined) return before;
-  const times = classRate(countedIn(state));
-  const made = state.tables.map(({ table, weights, inGroup, stations }) => {
+function judgedAt(tables: readonly TableState[], order: readonly Place[]): readonly Judged[] {
+  const times = classRate(countedAt(tables));
+  const made = tables.map(({ table, weights, inGroup, stations }) => {
     let n = 0;
     return weights.readings.map((reading): Judged => {
       const isWeighed = reading === weights.numbers[n];
@@ -199,12 +203,10 @@ function judgedIn(state: ClassState): readonly Judged[] {
       return { judgement: judgementOf(table, reading, causes, station), causes };
     });
   });
-  const found = state.order.flatMap(({ table, place }) => made[table]?.[place] ?? []);
-  known.set(state, found);
-  return found;
+  return order.flatMap(({ table, place }) => made[table]?.[place] ?? []);
 }
 
-const countedIn = ({ tables }: ClassState): readonly Counted[] =>
+const countedAt = (tables: readonly TableState[]): readonly Counted[] =>
   tables.flatMap(({ weights, alone }) =>
     weights.numbers.flatMap(({ reading, expected }, n) => {
       const posterior = alone[n];
@@ -219,7 +221,7 @@ export const tableFindings = (state: ClassState): readonly TableFinding[] =>
 /** Mistakes that groups make again and again. */
 export const groupHabits = (state: ClassState): readonly GroupHabit[] =>
   habitsOf(
-    judgedIn(state).flatMap(({ judgement, causes }) => {
+    state.judged.flatMap(({ judgement, causes }) => {
       const [cause] = causes;
       const isOwn =
         judgement.verdict === 'look again' &&
