@@ -66,7 +66,7 @@ export function renamed(files: Files, markOf: (mark: string) => string): Files {
       ...(measured.length === 0 ? {} : { measured }),
     },
     activity: withTexts(files.activity, (text, key) =>
-      key === 'table' || key === 'setup' || key === 'partner' ? markOf(text) : text,
+      ['table', 'setup', 'partner', 'after'].includes(key) ? markOf(text) : text,
     ) as TreeMap,
     visit: {
       ...files.visit,

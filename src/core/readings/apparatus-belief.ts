@@ -7,9 +7,9 @@ export interface Belief {
   readonly spread: number[][];
 }
 
-export const beliefOf = (prior: readonly (readonly number[])[]): Belief => ({
-  mean: prior.map(() => 0),
-  spread: prior.map((row) => [...row]),
+export const beliefOf = (spread: readonly (readonly number[])[], mean?: readonly number[]): Belief => ({
+  mean: mean === undefined ? spread.map(() => 0) : [...mean],
+  spread: spread.map((row) => [...row]),
 });
 
 /**

@@ -1,9 +1,8 @@
-import type { Facts } from '../diagnostics/diagnostic.ts';
 import type { Explanation } from './explanation.ts';
 import { type Shown, shownBy, withHabits } from './group-habit.ts';
 import type { ByKind, LikelyCause } from './likely-cause.ts';
 import type { TableWeights } from './table-weights.ts';
-import { ledRate } from './weighing.ts';
+import { ledRate } from './weighable.ts';
 
 /** What probably happened at one reading, all hypotheses about its table together. */
 export interface CausePosterior {
@@ -24,21 +23,14 @@ export interface PosteriorCause extends LikelyCause {
 /** Less probable than this, a cause is not kept. */
 const NOTHING = 1e-6;
 
-interface Sum {
-  readonly explanation: Explanation;
-  probability: number;
-  ofStation: number;
-  ofChance: number;
-  wouldShow: number;
-}
+/** A cause while it is added up over the hypotheses. */
+type Sum = { -readonly [K in keyof PosteriorCause]: PosteriorCause[K] };
 
-const sumOf = (explanation: Explanation): Sum => ({
-  explanation,
-  probability: 0,
-  ofStation: 0,
-  ofChance: 0,
-  wouldShow: Number.NaN,
-});
+const sumOf = ({ code, facts, kind, tableKey }: Explanation): Sum => {
+  const sum: Sum = { code, kind, probability: 0, wouldShow: null, ofStation: 0, ofChance: 0, tableKey };
+  if (facts !== undefined) sum.facts = facts;
+  return sum;
+};
 
 /** A group that has shown nothing yet. */
 const nothingShown = (): number => 0;
@@ -54,6 +46,7 @@ export function causePosterior(
 ): CausePosterior {
   const sums = new Map<string, Sum>();
   const ratesOf = new Map<readonly Explanation[], readonly number[]>();
+  const parts: number[] = [];
   let unexplained = 0;
   for (const { hypothesis, probability, readings, weighed } of weights.live) {
     const reading = readings[n];
@@ -64,14 +57,14 @@ export function causePosterior(
     const likelihoods = weighed.likelihoods[n] ?? [];
     const led = weighed.led[n] ?? 1;
     let total = reading.unexplained;
-    const parts = explanations.map((each, e) => {
-      const part = ledRate(rates[e] ?? 0, each.led, led) * (likelihoods[e] ?? 0);
+    for (let e = 0; e < explanations.length; e += 1) {
+      const part = ledRate(rates[e] ?? 0, explanations[e]?.led ?? null, led) * (likelihoods[e] ?? 0);
+      parts[e] = part;
       total += part;
-      return part;
-    });
+    }
     unexplained += (probability * reading.unexplained) / total;
     const shift = weighed.belief.mean[reading.setup] ?? 0;
-    for (let e = 0; e < parts.length; e += 1) {
+    for (let e = 0; e < explanations.length; e += 1) {
       const explanation = explanations[e];
       const share = (probability * (parts[e] ?? 0)) / total;
       if (explanation === undefined || share < NOTHING) continue;
@@ -81,14 +74,14 @@ export function causePosterior(
         sum = sumOf(explanation);
         sums.set(key, sum);
       }
-      if (fixed === null && (Number.isNaN(sum.wouldShow) || share > sum.probability))
+      if (fixed === null && (sum.wouldShow === null || share > sum.probability))
         sum.wouldShow = (low + high) / 2 + gain * shift;
       sum.probability += share;
       if (ofStation) sum.ofStation += share;
       else if (hypothesis.change?.key !== tableKey && explanation.kind !== 'good') sum.ofChance += share;
     }
   }
-  const causes = [...sums.values()].map(causeOf);
+  const causes: PosteriorCause[] = [...sums.values()];
   causes.push({
     code: 'unexplained',
     kind: 'unexplained',
@@ -104,23 +97,6 @@ export function causePosterior(
 }
 
 const NONE: Shown = new Map();
-
-const causeOf = ({
-  explanation: { code, facts, kind, tableKey },
-  probability,
-  ofStation,
-  ofChance,
-  wouldShow,
-}: Sum): PosteriorCause => ({
-  code,
-  ...factsOf(facts),
-  kind,
-  probability,
-  wouldShow: Number.isNaN(wouldShow) ? null : wouldShow,
-  ofStation,
-  ofChance,
-  tableKey,
-});
 
 /** What a reading shows of its group's habits, as far as the table leaves it open. */
 function shownOf(weights: TableWeights, n: number, causes: readonly PosteriorCause[]): Shown {
@@ -139,5 +115,3 @@ function shownOf(weights: TableWeights, n: number, causes: readonly PosteriorCau
   }
   return shown;
 }
-
-const factsOf = (facts: Facts | undefined) => (facts === undefined ? {} : { facts });

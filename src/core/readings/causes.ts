@@ -2,13 +2,12 @@ import { isNotDefined } from '../description/not-defined.ts';
 import type { Facts } from '../diagnostics/diagnostic.ts';
 import type { Persists } from '../machines/machine.ts';
 import { predict } from '../setups/predict.ts';
-import { predictScale } from '../setups/predict-scale.ts';
-import { predictTally } from '../setups/predict-tally.ts';
 import type { Prediction } from '../setups/prediction.ts';
 import type { Setup } from '../setups/setup.ts';
 import { type Assumptions, BASE_RATES } from './base-rates.ts';
 import { type DoingMistake, doingMistakes } from './doing-mistakes.ts';
 import { type Figure, figureOf } from './figure.ts';
+import { outcomeAt } from './outcome-at.ts';
 import { numberSlips, type PenSlip, plainSlips } from './pen-slips.ts';
 import type { ReadingUnit } from './written-reading.ts';
 
@@ -44,11 +43,13 @@ export interface Asking extends Assumptions {
  *
  * @example causeKey({ code: 'setup.swapped', facts: { setup: 'L1', partner: 'L2' } }) // => 'setup.swapped L1 L2'
  */
-export const causeKey = ({ code, facts = {} }: Pick<Cause, 'code' | 'facts'>): string =>
-  [
-    code,
-    ...Object.values(facts).map((fact) => (typeof fact === 'string' ? fact : JSON.stringify(fact))),
-  ].join(' ');
+export const causeKey = ({ code, facts }: Pick<Cause, 'code' | 'facts'>): string =>
+  facts === undefined
+    ? code
+    : [
+        code,
+        ...Object.values(facts).map((fact) => (typeof fact === 'string' ? fact : JSON.stringify(fact))),
+      ].join(' ');
 
 /** All explanations of a reading at a setup, the good one first: where the prediction stands today. */
 export function causesOf(
@@ -143,11 +144,10 @@ const known = new WeakMap<Setup, StoodWrong>();
 function stoodWrong(setup: Setup): StoodWrong {
   const before = known.get(setup);
   if (before !== undefined) return before;
-  const reading = setup.watched === 'pull' ? predictScale : predictTally;
   const found: StoodWrong = {
-    packed: figureOf(reading(setup).outcome),
+    packed: figureOf(outcomeAt(setup)),
     mistakes: doingMistakes(setup).flatMap((mistake) => {
-      const { outcome } = reading(mistake.changed);
+      const outcome = outcomeAt(mistake.changed);
       if (isNotDefined(outcome) || outcome.kind === 'scale on the other side') return [];
       const there = figureOf(outcome);
       return there === null && outcome.kind !== 'on its stop' ? [] : [{ mistake, there }];

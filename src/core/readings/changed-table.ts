@@ -3,7 +3,7 @@ import { type Explanation, explanationOf, tableKeyOf } from './explanation.ts';
 import type { Figure } from './figure.ts';
 import { plausible, type StationTable, type TakenReading } from './station-table.ts';
 import type { TableChange } from './table-hypothesis.ts';
-import type { Leads } from './weighing.ts';
+import type { Leads } from './weighable.ts';
 
 /**
  * Share of groups that go where the table leads them, and what that share is worth in readings of a group's own: by a

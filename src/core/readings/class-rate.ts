@@ -36,24 +36,28 @@ export function classRate(numbers: readonly Counted[]): ByKind {
       }
     return { chance, counts, expected };
   });
+  // By kind, as plain rows of numbers: they are gone through again in every step.
+  const rows = KINDS.map((kind) => ({
+    kind,
+    made: seen.map(({ counts }) => counts[kind]),
+    likely: seen.map(({ expected }) => expected[kind]),
+  }));
   const times = { doing: 1, reading: 1, unexplained: 1 };
   for (let step = 0; step < STEPS; step += 1) {
-    const mistakes = { doing: WORTH, reading: WORTH, unexplained: WORTH };
-    const likely = {
-      doing: WORTH * times.doing,
-      reading: WORTH * times.reading,
-      unexplained: WORTH * times.unexplained,
-    };
-    for (const { chance, counts, expected } of seen) {
-      const [after, before] = [1 / totalAt(chance, times), 1 / totalAt(expected, times)];
-      for (const kind of KINDS) {
-        mistakes[kind] += counts[kind] * times[kind] * after;
-        likely[kind] += expected[kind] * times[kind] * before;
-      }
+    const after = seen.map(({ chance }) => 1 / totalAt(chance, times));
+    const before = seen.map(({ expected }) => 1 / totalAt(expected, times));
+    for (const { kind, made, likely } of rows) {
+      const now = times[kind];
+      times[kind] *= sumAt(made, now, after, WORTH) / sumAt(likely, now, before, WORTH * now);
     }
-    for (const kind of KINDS) times[kind] *= mistakes[kind] / likely[kind];
   }
   return times;
+}
+
+function sumAt(shares: readonly number[], times: number, by: readonly number[], worth: number): number {
+  let sum = worth;
+  for (let n = 0; n < shares.length; n += 1) sum += (shares[n] ?? 0) * times * (by[n] ?? 0);
+  return sum;
 }
 
 /** What a group has made more than once, with how often: mistakes by what they are called for the whole table. */

@@ -173,6 +173,29 @@ describe('one more reading', () => {
     expect(judgements(state)).toEqual(judgements(classAfter(readings)));
   });
 
+  it('leads after each of them to the same as all at once, where a station changes and a group has a habit', () => {
+    const slope = tables.filter(({ mark }) => mark === '2');
+    const { readings: changing } = writtenClass(slope, 8, 17, (group, { setup }) =>
+      group >= 4
+        ? 'incline.pin-too-high'
+        : group === 2 && setup.watched === 'pull'
+          ? 'reading.in-grams'
+          : null,
+    );
+    let state: ClassState | null = classOf(slope);
+    for (const [n, reading] of changing.entries()) {
+      state = state === null ? null : classWith(state, reading);
+      const whole = classWithAll(classOf(slope), changing.slice(0, n + 1));
+      if (state === null || whole === null) throw new Error('a setup is missing');
+      expect(judgements(state)).toEqual(judgements(whole));
+      expect(tableFindings(state)).toEqual(tableFindings(whole));
+      expect(groupHabits(state)).toEqual(groupHabits(whole));
+    }
+    if (state === null) throw new Error('a setup is missing');
+    expect(tableFindings(state)).not.toEqual([]);
+    expect(groupHabits(state)).not.toEqual([]);
+  });
+
   it('leaves the class before it as it was, and tables that it is not at alone', () => {
     const before = classAfter(readings.slice(0, 20));
     const said = judgements(before);

@@ -22,7 +22,19 @@ import type { WrittenReading } from './written-reading.ts';
 export interface ClassState {
   readonly tables: readonly TableState[];
   /** Readings in the order they came, each by its table. */
-  readonly order: readonly { readonly table: number; readonly place: number }[];
+  readonly order: readonly Place[];
+  /** What is said of each, in the same order. */
+  readonly judged: readonly Judged[];
+}
+
+interface Place {
+  readonly table: number;
+  readonly place: number;
+}
+
+interface Judged {
+  readonly judgement: Judgement;
+  readonly causes: readonly PosteriorCause[];
 }
 
 interface TableState {
@@ -30,7 +42,9 @@ interface TableState {
   readonly weights: TableWeights;
   /** Posterior of each number of the table, before anything is known of its group. */
   readonly alone: readonly CausePosterior[];
-  /** The same with what the group's other readings have shown. */
+  /** What each group's other readings have shown of the habits that a number may be of. */
+  readonly others: readonly Shown[];
+  /** Posterior of each number with that. */
   readonly inGroup: readonly CausePosterior[];
   /** The station that each number is judged against, where it is no longer as its card has it. */
   readonly stations: readonly (ChangedStation | null)[];
@@ -50,13 +64,15 @@ export const classOf = (
 ): ClassState => ({
   tables: tables.map((source) => stateOf(stationTable(source, rateFactor), [])),
   order: [],
+  judged: [],
 });
 
-function stateOf(table: StationTable, readings: readonly TakenReading[]): TableState {
-  const weights = tableWeights(table, readings);
+function stateOf(table: StationTable, readings: readonly TakenReading[], before?: TableWeights): TableState {
+  const weights = tableWeights(table, readings, before);
   const alone = weights.numbers.map((_, n) => causePosterior(weights, n));
   const stations = weights.numbers.map((each, n) => changedStation(table, weights, each, n));
-  return { table, weights, alone, inGroup: [], stations, finding: tableFinding(table, weights, alone) };
+  const finding = tableFinding(table, weights, alone);
+  return { table, weights, alone, others: [], inGroup: [], stations, finding };
 }
 
 /** The class with one more reading; `null` where there is no such setup. */
@@ -76,16 +92,17 @@ export function classWithAll(state: ClassState, readings: readonly WrittenReadin
     order.push({ table: at.table, place: table.weights.readings.length + here.length });
     here.push(taken(table.table, reading, at.setup));
   }
-  const tables = state.tables.map((each, n) => {
+  const read = state.tables.map((each, n) => {
     const more = added[n] ?? [];
-    return more.length === 0 ? each : stateOf(each.table, [...each.weights.readings, ...more]);
+    return more.length === 0 ? each : stateOf(each.table, [...each.weights.readings, ...more], each.weights);
   });
-  return { order, tables: withGroups(tables, state.tables) };
+  const tables = withGroups(read, state.tables);
+  return { order, tables, judged: judgedAt(tables, order) };
 }
 
 /**
- * What the groups' other readings make of each: weighed again where the table is new, or where the group has
- * shown something new anywhere.
+ * What the groups' other readings make of each: weighed again where the table is new, or where they have shown
+ * something new of the habits that it may be of.
  */
 function withGroups(tables: readonly TableState[], before: readonly TableState[]): readonly TableState[] {
   const moved = movedGroups(tables, before);
@@ -94,16 +111,40 @@ function withGroups(tables: readonly TableState[], before: readonly TableState[]
     const isNew = table !== before[t];
     const { weights, alone } = table;
     if (!isNew && weights.numbers.every(({ reading }) => !moved.has(reading.group))) return table;
-    const inGroup = alone.map((own, n): CausePosterior => {
-      const group = weights.numbers[n]?.reading.group ?? '';
-      if (!isNew && !moved.has(group)) return table.inGroup[n] ?? own;
-      const together = now.get(group);
-      if (group === '' || together === undefined) return own;
-      return causePosterior(weights, n, (key) => (together.get(key) ?? 0) - (own.shown.get(key) ?? 0));
+    const others = weights.numbers.map((taken, n): Shown => {
+      const { group } = taken.reading;
+      const known = table.others[n];
+      return known !== undefined && !moved.has(group)
+        ? known
+        : shownByOthers(taken, alone[n], now.get(group));
     });
-    return { ...table, inGroup };
+    const inGroup = alone.map((own, n): CausePosterior => {
+      const shown = others[n];
+      // Others that have shown nothing leave it as it is alone.
+      if (shown === undefined || shown.size === 0) return own;
+      const known = table.inGroup[n];
+      if (known !== undefined && isSameShown(shown, table.others[n])) return known;
+      return causePosterior(weights, n, (key) => shown.get(key) ?? 0);
+    });
+    return { ...table, others, inGroup };
   });
 }
+
+/** What the others of its group have shown of the habits that a number may be of: all together, less its own. */
+function shownByOthers(
+  { reading, habits }: TakenReading,
+  own: CausePosterior | undefined,
+  all?: Shown,
+): Shown {
+  const others = new Map<string, number>();
+  if (reading.group === '' || all === undefined) return others;
+  for (const key of habits.keys()) {
+    const tenths = (all.get(key) ?? 0) - (own?.shown.get(key) ?? 0);
+    if (tenths !== 0) others.set(key, tenths);
+  }
+  return others;
+}
+
 /** Groups that show something else than before. */
 function movedGroups(tables: readonly TableState[], before: readonly TableState[]): ReadonlySet<string> {
   const moved = new Set<string>();
@@ -147,21 +188,11 @@ function placeOf(state: ClassState, mark: string) {
 
 /** All readings of the class, judged with everything that is known by now, in the order they came. */
 export const judgements = (state: ClassState): readonly Judgement[] =>
-  judgedIn(state).map(({ judgement }) => judgement);
+  state.judged.map(({ judgement }) => judgement);
 
-interface Judged {
-  readonly judgement: Judgement;
-  readonly causes: readonly PosteriorCause[];
-}
-
-/** A state never changes, so that what is said of it is reckoned once. */
-const known = new WeakMap<ClassState, readonly Judged[]>();
-
-function judgedIn(state: ClassState): readonly Judged[] {
-  const before = known.get(state);
-  if (before !== undefined) return before;
-  const times = classRate(countedIn(state));
-  const made = state.tables.map(({ table, weights, inGroup, stations }) => {
+function judgedAt(tables: readonly TableState[], order: readonly Place[]): readonly Judged[] {
+  const times = classRate(countedAt(tables));
+  const made = tables.map(({ table, weights, inGroup, stations }) => {
     let n = 0;
     return weights.readings.map((reading): Judged => {
       const isWeighed = reading === weights.numbers[n];
@@ -172,12 +203,10 @@ function judgedIn(state: ClassState): readonly Judged[] {
       return { judgement: judgementOf(table, reading, causes, station), causes };
     });
   });
-  const found = state.order.flatMap(({ table, place }) => made[table]?.[place] ?? []);
-  known.set(state, found);
-  return found;
+  return order.flatMap(({ table, place }) => made[table]?.[place] ?? []);
 }
 
-const countedIn = ({ tables }: ClassState): readonly Counted[] =>
+const countedAt = (tables: readonly TableState[]): readonly Counted[] =>
   tables.flatMap(({ weights, alone }) =>
     weights.numbers.flatMap(({ reading, expected }, n) => {
       const posterior = alone[n];
@@ -192,7 +221,7 @@ export const tableFindings = (state: ClassState): readonly TableFinding[] =>
 /** Mistakes that groups make again and again. */
 export const groupHabits = (state: ClassState): readonly GroupHabit[] =>
   habitsOf(
-    judgedIn(state).flatMap(({ judgement, causes }) => {
+    state.judged.flatMap(({ judgement, causes }) => {
       const [cause] = causes;
       const isOwn =
         judgement.verdict === 'look again' &&

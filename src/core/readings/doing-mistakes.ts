@@ -17,8 +17,17 @@ export interface DoingMistake {
   readonly changed: Setup;
 }
 
+/** Kept with the setup, which never changes, so that what follows from a mistake can be kept with its own. */
+const known = new WeakMap<Setup, readonly DoingMistake[]>();
+
 /** Every mistake of doing that can be made at a setup; some of them change nothing there. */
-export const doingMistakes = (setup: Setup): readonly DoingMistake[] =>
+export function doingMistakes(setup: Setup): readonly DoingMistake[] {
+  const found = known.get(setup) ?? mistakesAt(setup);
+  known.set(setup, found);
+  return found;
+}
+
+const mistakesAt = (setup: Setup): readonly DoingMistake[] =>
   setup.watched === 'pull'
     ? [
         ...zeroMistakes(setup),

@@ -69,49 +69,95 @@ export function likelihoodOf(of: Explanation, shift: number, doubt: number, nois
   return densityBetween(of.low + moved, of.high + moved, u, of.value) * of.measure;
 }
 
+/** The same for each of several, written into `row`; one loop, so that thousands of numbers are not boxed. */
+export function likelihoodsInto(
+  row: number[],
+  explanations: readonly Explanation[],
+  shift: number,
+  doubt: number,
+  noisier: number,
+): void {
+  for (let n = 0; n < explanations.length; n += 1) {
+    const each = explanations[n];
+    if (each !== undefined) row[n] = likelihoodOf(each, shift, doubt, noisier);
+  }
+}
+
 /** One cause as an explanation of a written number. */
 export function explanationOf(cause: Cause, written: Written, setup: Setup, good: FigureSpread): Explanation {
-  const { code, facts, kind, rate, figure, persists } = cause;
-  const names = { code, facts, key: causeKey(cause), tableKey: tableKeyOf(cause) };
-  const none = { ...names, kind, rate, persists, ofStation: false, led: null, informs: false, beyond: null };
-  const nothing = { value: 0, low: 0, high: 0, gain: 0, noise: 0, measure: 0 };
-  if (written === 'at the stop') return { ...none, ...nothing, fixed: figure === null ? 1 : 0 };
-  if (written === 'off the scale') {
-    const range = setup.scale?.range ?? Number.MAX_VALUE;
-    if (figure === null) return { ...none, ...nothing, fixed: 0 };
-    const noise = Math.max(figure.u ** 2 - good.shared, good.own);
-    const { low, high } = figure;
-    return { ...none, ...nothing, low, high, gain: 1, noise, measure: 1, fixed: null, beyond: range };
-  }
-  const unit = cause.unit ?? written.unit;
-  const value = written.number * unit.si;
-  if (figure === null) {
-    const isThere = Math.abs(value - (setup.scale?.stop ?? 0)) < halfStep(setup);
-    return { ...none, ...nothing, value, fixed: isThere ? 1 : 0 };
-  }
-  const middle = (figure.low + figure.high) / 2;
-  // What is made at the apparatus moves with it; what was reckoned in the head doesn't.
-  const isReckoned = kind === 'reading' && cause.unit === null;
-  const gain = isReckoned ? 0 : 1;
-  const least = good.own * Math.min(1, good.middle === 0 ? 1 : (middle / good.middle) ** 2);
+  const { code, facts, kind, rate, persists } = cause;
+  const { value, low, high, gain, noise, measure, fixed, beyond } = lyingAt(cause, written, setup, good);
+  // Written out, and every one of them with the same fields: a class makes and reads them by the thousand.
   return {
-    ...none,
+    code,
+    facts,
+    key: causeKey(cause),
+    tableKey: tableKeyOf(cause),
+    kind,
+    persists,
+    rate,
     value,
-    low: figure.low,
-    high: figure.high,
+    low,
+    high,
     gain,
-    noise: Math.max(figure.u ** 2 - gain ** 2 * good.shared, least, 1e-12),
-    measure: unit.si * grain(written.number, setup, unit),
-    fixed: null,
-    informs: kind === 'good' || (kind === 'reading' && cause.unit !== null),
+    noise,
+    measure,
+    fixed,
+    beyond,
+    informs:
+      fixed === null && beyond === null && (kind === 'good' || (kind === 'reading' && cause.unit !== null)),
+    ofStation: false,
+    led: null,
   };
+}
+
+type Lying = Pick<Explanation, 'value' | 'low' | 'high' | 'gain' | 'noise' | 'measure' | 'fixed' | 'beyond'>;
+
+/** Where there is no figure: the reading is what a cause leads to, or it is not. */
+const isSo = (is: boolean, value = 0): Lying => ({
+  value,
+  low: 0,
+  high: 0,
+  gain: 0,
+  noise: 0,
+  measure: 0,
+  fixed: is ? 1 : 0,
+  beyond: null,
+});
+
+function lyingAt(
+  { kind, unit: counted, figure }: Cause,
+  written: Written,
+  setup: Setup,
+  good: FigureSpread,
+): Lying {
+  if (written === 'at the stop') return isSo(figure === null);
+  if (written === 'off the scale') {
+    if (figure === null) return isSo(false);
+    const { low, high, u } = figure;
+    const noise = Math.max(u ** 2 - good.shared, good.own);
+    const beyond = setup.scale?.range ?? Number.MAX_VALUE;
+    return { value: 0, low, high, gain: 1, noise, measure: 1, fixed: null, beyond };
+  }
+  const unit = counted ?? written.unit;
+  const value = written.number * unit.si;
+  if (figure === null) return isSo(Math.abs(value - (setup.scale?.stop ?? 0)) < halfStep(setup), value);
+  const { low, high, u } = figure;
+  const middle = (low + high) / 2;
+  // What is made at the apparatus moves with it; what was reckoned in the head doesn't.
+  const gain = kind === 'reading' && counted === null ? 0 : 1;
+  const least = good.own * Math.min(1, good.middle === 0 ? 1 : (middle / good.middle) ** 2);
+  const noise = Math.max(u ** 2 - gain ** 2 * good.shared, least, 1e-12);
+  const measure = unit.si * grain(written.number, setup, unit);
+  return { value, low, high, gain, noise, measure, fixed: null, beyond: null };
 }
 
 /**
  * The name that a cause has for a whole table: the same weight hung everywhere, the same two setups in each
  * other's place.
  */
-export function tableKeyOf({ code, facts = {} }: Pick<Cause, 'code' | 'facts'>): string {
+export function tableKeyOf({ code, facts }: Pick<Cause, 'code' | 'facts'>): string {
+  if (facts === undefined) return code;
   if (code === 'setup.swapped') return [code, ...[facts.setup, facts.partner].map(String).sort()].join(' ');
   return facts.hung === undefined ? code : `${code} ${String(facts.hung)}`;
 }

@@ -58,8 +58,8 @@ export function shownTogether(all: readonly Shown[]): Shown {
   return sums;
 }
 
-export const isSameShown = (a: Shown, b: Shown): boolean =>
-  a.size === b.size && [...a].every(([key, tenths]) => b.get(key) === tenths);
+export const isSameShown = (a: Shown, b: Shown | undefined): boolean =>
+  a.size === b?.size && [...a].every(([key, tenths]) => b.get(key) === tenths);
 
 /** A habit belongs to a group; swapping two setups makes two readings wrong at once. */
 export const isHabit = ({ kind, persists, code }: Pick<Explanation, 'kind' | 'persists' | 'code'>): boolean =>
@@ -71,19 +71,22 @@ export function withHabits(
   others: (key: string) => number,
 ): readonly number[] {
   let [before, habits, rest] = [0, 0, 0];
-  const rates = explanations.map((each) => {
+  const rates: number[] = [];
+  for (const each of explanations) {
     const isOpen = isHabit(each) && each.led !== true;
     const rate = isOpen ? habitRate(each.rate, others(each.tableKey)) : each.rate;
     before += each.rate;
     if (isRaised(each, rate)) habits += rate;
     else rest += rate;
-    return rate;
-  });
+    rates.push(rate);
+  }
   if (rest === 0) return rates;
   // All together stay as probable as they were: a habit takes from everything else in proportion.
   const times = Math.max(before - habits, 0.05 * before) / rest;
-  for (const [n, each] of explanations.entries())
-    if (!isRaised(each, rates[n] ?? 0)) rates[n] = (rates[n] ?? 0) * times;
+  for (let n = 0; n < rates.length; n += 1) {
+    const [each, rate] = [explanations[n], rates[n] ?? 0];
+    if (each !== undefined && !isRaised(each, rate)) rates[n] = rate * times;
+  }
   return rates;
 }
 

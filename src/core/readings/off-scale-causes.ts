@@ -1,7 +1,7 @@
-import { predictScale } from '../setups/predict-scale.ts';
 import type { Setup } from '../setups/setup.ts';
 import type { Cause } from './causes.ts';
 import { doingMistakes } from './doing-mistakes.ts';
+import { outcomeAt } from './outcome-at.ts';
 
 const known = new WeakMap<Setup, readonly Cause[]>();
 
@@ -22,7 +22,7 @@ const beyond = (setup: Setup): readonly Cause[] =>
   setup.watched !== 'pull'
     ? []
     : doingMistakes(setup).flatMap(({ code, rate, persists, facts, changed }): readonly Cause[] => {
-        const { outcome } = predictScale(changed);
+        const outcome = outcomeAt(changed);
         if (outcome.kind !== 'off the scale') return [];
         const { wouldShow } = outcome;
         const figure = { low: wouldShow, high: wouldShow, u: DOUBT * wouldShow };

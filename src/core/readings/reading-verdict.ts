@@ -59,11 +59,7 @@ function verdictOf(
 }
 
 /** Without what only the reckoning needs. */
-const told = ({ code, facts, kind, probability, wouldShow, ofStation }: LikelyCause): LikelyCause => ({
-  code,
-  ...(facts === undefined ? {} : { facts }),
-  kind,
-  probability,
-  wouldShow,
-  ofStation,
-});
+const told = ({ code, facts, kind, probability, wouldShow, ofStation }: LikelyCause): LikelyCause =>
+  facts === undefined
+    ? { code, kind, probability, wouldShow, ofStation }
+    : { code, facts, kind, probability, wouldShow, ofStation };

@@ -1,4 +1,5 @@
 import { explanationsUnder, LED } from './changed-table.ts';
+import { type Evidence, evidenceOf } from './evidence.ts';
 import type { Explanation } from './explanation.ts';
 import type { StationTable, TakenReading } from './station-table.ts';
 import { suspectsOf } from './suspect-mistakes.ts';
@@ -9,7 +10,8 @@ import {
   priorOf,
   type TableHypothesis,
 } from './table-hypothesis.ts';
-import { evidenceOf, likelyAlone, type Weighable, type Weighed, weigh } from './weighing.ts';
+import { likelyAlone, type Weighable } from './weighable.ts';
+import { type Weighed, weigh } from './weighing.ts';
 
 /** A table's readings, weighed under every hypothesis that is not hopeless. */
 export interface TableWeights {
@@ -19,6 +21,8 @@ export interface TableWeights {
   /** Groups in the order in which they came. */
   readonly groups: readonly string[];
   readonly live: readonly LiveHypothesis[];
+  /** Evidence of every hypothesis that was weighed, by its name: one more reading goes on from there. */
+  readonly evidence: ReadonlyMap<string, Evidence>;
 }
 
 export interface LiveHypothesis {
@@ -31,17 +35,25 @@ export interface LiveHypothesis {
 /** Less probable than this, a hypothesis changes nothing that is said. */
 const HOPELESS = 0.01;
 
-export function tableWeights(table: StationTable, readings: readonly TakenReading[]): TableWeights {
+/** Weighs a table's readings; `before`: the same table with fewer of them. */
+export function tableWeights(
+  table: StationTable,
+  readings: readonly TakenReading[],
+  before?: TableWeights,
+): TableWeights {
   const groups = [...new Set(readings.map(({ reading }) => reading.group))];
   const numbers = readings.filter(({ opened }) => opened.written !== null);
-  if (numbers.length === 0) return { readings, numbers, groups, live: [] };
+  if (numbers.length === 0) return { readings, numbers, groups, live: [], evidence: new Map() };
   const priors = new Map<string, readonly (readonly number[])[]>();
+  const evidence = new Map<string, Evidence>();
   const weighed = (weighable: readonly Weighable[], hypothesis: TableHypothesis): Seen => {
     const { apparatus, noisier } = hypothesis;
     const prior = priors.get(apparatus) ?? priorOf(table.apparatus, apparatus);
     priors.set(apparatus, prior);
-    const { evidence } = evidenceOf(weighable, prior, noisier);
-    return { hypothesis, readings: weighable, prior, score: evidence + Math.log(hypothesis.prior) };
+    const name = nameOf(hypothesis);
+    const found = evidenceOf(weighable, prior, noisier, before?.evidence.get(name));
+    evidence.set(name, found);
+    return { hypothesis, evidence: found, prior, score: found.logarithm + Math.log(hypothesis.prior) };
   };
   const seen: Seen[] = [];
   let highest = Number.NEGATIVE_INFINITY;
@@ -61,18 +73,24 @@ export function tableWeights(table: StationTable, readings: readonly TakenReadin
     readings,
     numbers,
     groups,
-    live: kept.map(({ hypothesis, readings: weighable, prior, score }) => ({
+    evidence,
+    live: kept.map(({ hypothesis, evidence: found, prior, score }) => ({
       hypothesis,
       probability: Math.exp(score - best) / total,
-      readings: weighable,
-      weighed: weigh(weighable, prior, hypothesis.noisier),
+      readings: found.readings,
+      weighed: weigh(found, prior, hypothesis.noisier),
     })),
   };
 }
 
+const nameOf = ({ apparatus, noisier, change }: TableHypothesis): string =>
+  change === null
+    ? `${apparatus}\n${noisier}`
+    : `${apparatus}\n${noisier}\n${change.kind}\n${change.key}\n${change.setup}\n${change.from}`;
+
 interface Seen {
   readonly hypothesis: TableHypothesis;
-  readonly readings: readonly Weighable[];
+  readonly evidence: Evidence;
   readonly prior: readonly (readonly number[])[];
   readonly score: number;
 }

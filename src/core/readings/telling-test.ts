@@ -1,7 +1,5 @@
 import type { Facts } from '../diagnostics/diagnostic.ts';
 import { measuredOf } from '../parts/weight.ts';
-import { predictScale } from '../setups/predict-scale.ts';
-import { predictTally } from '../setups/predict-tally.ts';
 import type { WayOfReading } from '../setups/prediction.ts';
 import type { Setup } from '../setups/setup.ts';
 import { causeKey } from './causes.ts';
@@ -9,6 +7,7 @@ import { type DoingMistake, doingMistakes, isZeroMistake } from './doing-mistake
 import { tableKeyOf } from './explanation.ts';
 import { type Figure, figureOf } from './figure.ts';
 import type { LikelyCause } from './likely-cause.ts';
+import { outcomeAt } from './outcome-at.ts';
 
 /** Causes that one reading can't tell apart, and the one test that can. */
 export interface Tie {
@@ -104,13 +103,14 @@ function testFor(setup: Setup, tied: readonly LikelyCause[]): TellingTest {
   });
   // What was written is told from what was done by asking what stood beside the marks.
   if (tied.some(({ kind }) => kind === 'reading')) return look('look-at-unit');
-  const found = readingTests(setup)
-    .map((test) => shownBy(test, setup, tied))
-    .filter((each): each is TellingTest & { readonly apart: number } => each !== null && each.apart !== null);
-  const plain = found.find(({ apart }) => apart >= PLAIN);
-  const [best] = [...found].sort((a, b) => b.apart - a.apart);
-  if (plain !== undefined) return plain;
-  if (best !== undefined && best.apart >= HARDLY) return best;
+  let [best, most]: [TellingTest | null, number] = [null, 0];
+  for (const test of readingTests(setup)) {
+    const found = shownBy(test, setup, tied);
+    if (found === null || found.apart === null) continue;
+    if (found.apart >= PLAIN) return found;
+    if (found.apart > most) [best, most] = [found, found.apart];
+  }
+  if (best !== null && most >= HARDLY) return best;
   return look(tied.every(({ code }) => isCounted(code)) ? 'count-again' : 'check-card');
 }
 
@@ -187,8 +187,7 @@ function shownBy(test: ReadingTest, setup: Setup, tied: readonly LikelyCause[]):
   };
 }
 
-const shownAt = (setup: Setup): Figure | null =>
-  figureOf((setup.watched === 'pull' ? predictScale : predictTally)(setup).outcome);
+const shownAt = (setup: Setup): Figure | null => figureOf(outcomeAt(setup));
 
 const middleOf = (figure: Figure | undefined): number | null =>
   figure === undefined ? null : (figure.low + figure.high) / 2;

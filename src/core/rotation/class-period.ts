@@ -17,6 +17,8 @@ export interface ClassPeriod {
   readonly talkAtTheEnd: Seconds;
   readonly pupils: number | null;
   readonly rotation: Rotation;
+  /** The adults have no labels but numbers, 1, 2, …: they are known by how many there are. */
+  readonly adultsAreCounted: boolean;
   /** Tables that nobody is sent to, and why. */
   readonly closed: readonly ClosedTable[];
   /** What nobody said and was taken from common practice: sentences that have to be shown. */

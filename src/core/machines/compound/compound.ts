@@ -135,13 +135,16 @@ export function brokenChain(balance: Balance, { load, direction }: Asked, k: num
 
 /** Work terms for a metre of the last pull; inside, load and effort cancel and are left out. */
 function workOf(stages: readonly Balance[]): readonly WorkRate[] {
-  return stages.flatMap((stage, k) => {
+  const found: WorkRate[] = [];
+  for (const [k, stage] of stages.entries()) {
     const ratio = productOf(stages.slice(k + 1).map(({ velocityRatio }) => velocityRatio));
     const travel = isNotDefined(ratio) ? 0 : 1 / ratio;
-    return stage.work
-      .filter(({ by }) => (by !== 'load' || k === 0) && (by !== 'effort' || k === stages.length - 1))
-      .map((term) => ({ ...term, rate: term.rate * travel }));
-  });
+    for (const { by, cause, rate } of stage.work) {
+      const isInside = (by === 'load' && k > 0) || (by === 'effort' && k < stages.length - 1);
+      if (!isInside) found.push({ by, cause, rate: rate * travel });
+    }
+  }
+  return found;
 }
 
 const productOf = (ratios: readonly (number | NotDefined)[]): number | NotDefined =>

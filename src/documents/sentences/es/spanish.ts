@@ -22,6 +22,7 @@ import { readingsIn } from './readings-in.ts';
 import { reckonings } from './reckonings.ts';
 import { rehearsals } from './rehearsals.ts';
 import { reviews } from './reviews.ts';
+import { rotations } from './rotations.ts';
 import { sheetsKit } from './sheets-kit.ts';
 import { sheetsVisit } from './sheets-visit.ts';
 import { trials } from './trials.ts';
@@ -60,6 +61,7 @@ export const spanish = {
     reckonings,
     rehearsals,
     reviews,
+    rotations,
     sheetsKit,
     sheetsVisit,
     trials,
