@@ -1,0 +1,189 @@
+import type { Entry, Seat, Telling } from './entry.ts';
+
+/**
+ * What goes between a device and the server. A page is shown *parts*, each replaced as a whole when it
+ * changes: what a seat may not see is in no part that is sent to it.
+ */
+
+/** `POST /api/join`: a code and what the device wants to be. */
+export interface JoinRequest {
+  readonly code: string;
+  /** Made by the device at its first opening. */
+  readonly device: string;
+  readonly seat: Seat;
+}
+
+/** `GET /api/visit?code=`: what can be chosen at the door. */
+export interface DoorView {
+  readonly title: string;
+  readonly language: string;
+  readonly groups: readonly string[];
+  readonly tables: readonly { readonly mark: string; readonly title: string }[];
+}
+
+/** `POST /api/entries`. */
+export interface EntriesRequest {
+  /** The device's clock at this moment, in milliseconds since 1970. */
+  readonly sent: number;
+  readonly entries: readonly Entry[];
+}
+
+export interface EntriesAnswer {
+  readonly stored: readonly string[];
+  readonly refused: readonly { readonly id: string; readonly why: string }[];
+}
+
+/** `GET /api/parts` (all at once) and the events of `GET /api/stream`: parts that are new or changed. */
+export type Parts<P> = Partial<{ readonly [K in keyof P]: P[K] | null }>;
+
+/** Milliseconds by the server's clock; `now` is when it was sent. */
+export interface ClockPart {
+  readonly now: number;
+  readonly begun: number | null;
+  readonly pausedSince: number | null;
+  readonly paused: number;
+  /** The end of the period. */
+  readonly ends: number | null;
+  /** On a signal: which round, from 1, and when its signal is due. */
+  readonly round: { readonly number: number; readonly of: number; readonly due: number } | null;
+}
+
+export interface RouteStop {
+  readonly table: string;
+  readonly title: string;
+  /** Milliseconds since the period began, as planned now. */
+  readonly from: number;
+  readonly to: number;
+  readonly state: 'done' | 'here' | 'next';
+}
+
+/** What a group's page shows; nothing here depends on what a setup is expected to read. */
+export interface GroupParts {
+  readonly clock: ClockPart;
+  readonly group: { readonly label: string; readonly language: string; readonly title: string };
+  readonly route: { readonly stops: readonly RouteStop[]; readonly waiting: string | null };
+  /** By table mark: its card, as a fragment of HTML that `documents` made. */
+  readonly cards: Readonly<Record<string, GroupCard>>;
+  readonly readings: readonly OwnReading[];
+  /** Whether this device writes for the group; another took it over otherwise. */
+  readonly writes: { readonly device: string | null };
+}
+
+export interface GroupCard {
+  readonly title: string;
+  readonly html: string;
+  readonly setups: readonly {
+    readonly mark: string;
+    readonly html: string;
+    /** Unit printed beside the field; `null`: the group has to say it. */
+    readonly unit: string | null;
+    readonly asks: { readonly ease: boolean; readonly turns: boolean };
+    readonly isExtra: boolean;
+  }[];
+}
+
+export interface OwnReading {
+  readonly id: string;
+  readonly setup: string;
+  readonly written: string;
+  readonly before: readonly string[];
+  readonly isVoid: boolean;
+  /** Sentences; `null` where nothing is to be said or the teacher tells nothing. */
+  readonly again: { readonly say: string; readonly tryThis: string | null } | null;
+}
+
+/** What the teacher's page shows. */
+export interface TeacherParts {
+  readonly clock: ClockPart;
+  readonly visit: {
+    readonly title: string;
+    readonly language: string;
+    readonly code: string;
+    readonly addresses: readonly string[];
+    readonly telling: Telling;
+    readonly way: 'signal' | 'free' | null;
+  };
+  readonly groups: readonly TeacherGroup[];
+  /** The rotation chart as SVG, and what changed when it was planned anew, in a sentence. */
+  readonly plan: { readonly chart: string; readonly remarks: readonly string[] };
+  readonly arrival: readonly ArrivalRow[];
+  /** `table/1` and so on: one part a table. */
+  readonly [table: `table/${string}`]: TeacherTable;
+}
+
+export interface TeacherGroup {
+  readonly label: string;
+  readonly table: string | null;
+  readonly since: number | null;
+  readonly next: string | null;
+  /** Behind the plan by so many milliseconds; 0 where on time. */
+  readonly behind: number;
+  readonly device: string | null;
+  /** When its device was last heard of. */
+  readonly heard: number | null;
+  readonly toLookAt: number;
+}
+
+export interface TeacherTable {
+  readonly mark: string;
+  readonly title: string;
+  readonly isClosed: boolean;
+  /** What the whole table has to say: a station that has changed, a card that leads astray. */
+  readonly findings: readonly string[];
+  readonly setups: readonly {
+    readonly mark: string;
+    readonly summary: string;
+    /** The reading strip with the groups' dots, as SVG with its words. */
+    readonly strip: string;
+    readonly range: string;
+    readonly readings: readonly TeacherReading[];
+  }[];
+}
+
+export interface TeacherReading {
+  readonly id: string;
+  readonly group: string;
+  readonly written: string;
+  readonly before: readonly string[];
+  readonly when: number;
+  readonly isVoid: boolean;
+  /** `good`, `little-off`, `look-again`, `unread`: a word is shown with it. */
+  readonly verdict: 'good' | 'little-off' | 'look-again' | 'unread';
+  readonly verdictText: string;
+  /** Likely cause and what to say to the group, as sentences. */
+  readonly cause: string | null;
+  readonly say: string | null;
+}
+
+export interface ArrivalRow {
+  readonly table: string;
+  readonly setup: string;
+  readonly range: string;
+  readonly written: string | null;
+  readonly isInside: boolean | null;
+  readonly doThis: string | null;
+}
+
+/** A helper sees the clock, who comes to her table, and that table as the teacher does. */
+export interface HelperParts {
+  readonly clock: ClockPart;
+  readonly visit: { readonly title: string; readonly language: string };
+  readonly table: TeacherTable;
+  readonly coming: readonly {
+    readonly group: string;
+    readonly from: number;
+    readonly to: number;
+    readonly isHere: boolean;
+  }[];
+  readonly card: GroupCard;
+}
+
+/** RFC 9457. */
+export interface Problem {
+  readonly type: string;
+  readonly title: string;
+  readonly status: number;
+  readonly detail: string;
+  /** Places in the request and what to do, where there are any. */
+  readonly errors?: readonly { readonly pointer: string; readonly detail: string }[];
+}
