@@ -45,7 +45,7 @@ describe('the rooms', () => {
 
   test('the pure rooms have no clock, chance, disk, network, screen or locale', () => {
     const pure = map.rooms.filter((room) => room.isPure).map((room) => room.name);
-    expect(pure).toEqual(['core', 'documents']);
+    expect(pure).toEqual(['core', 'documents', 'store']);
     expectNone(
       code
         .filter((file) => pure.includes(roomOf(file.path) ?? '') && !isTest(file.path))

@@ -23,3 +23,18 @@ export function checkDate(text: string, path: Path, context: Context): boolean {
   atValue(context, path, 'not-a-date', { written: text });
   return false;
 }
+
+/**
+ * The day after a day of the calendar.
+ *
+ * @example nextDay('2026-12-31') // => '2027-01-01'
+ * @example nextDay('2024-02-28') // => '2024-02-29'
+ */
+export function nextDay(date: string): string {
+  const [year = 0, month = 0, day = 0] = date.split('-').map(Number);
+  const later = [dayText(year, month, day + 1), dayText(year, month + 1, 1), dayText(year + 1, 1, 1)];
+  return later.find(isCalendarDate) ?? date;
+}
+
+const dayText = (year: number, month: number, day: number): string =>
+  `${String(year).padStart(4, '0')}-${String(month).padStart(2, '0')}-${String(day).padStart(2, '0')}`;

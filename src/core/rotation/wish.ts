@@ -16,8 +16,8 @@ export type WishedThing =
   | { readonly kind: 'bell' }
   /** Only so many adults, each where she may stand. */
   | { readonly kind: 'adults' }
-  /** A group is to do a table; one of these for each visit that has to be. */
-  | { readonly kind: 'does'; readonly table: string; readonly group: string }
+  /** A group is to do a table, whatever else is left out; `null` is every group. */
+  | { readonly kind: 'does'; readonly table: string; readonly group: string | null }
   | { readonly kind: 'skips'; readonly table: string; readonly group: string }
   /** Not there today, or not at those times. */
   | { readonly kind: 'closed'; readonly table: string; readonly from: Seconds; readonly to: Seconds | null }

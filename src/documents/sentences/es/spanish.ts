@@ -3,6 +3,7 @@ import { mergedSentences } from '../merged-sentences.ts';
 import { advices } from './advices.ts';
 import { arrivals } from './arrivals.ts';
 import { bench } from './bench.ts';
+import { calendars } from './calendars.ts';
 import { causes } from './causes.ts';
 import { cautions } from './cautions.ts';
 import { classFindings } from './class-findings.ts';
@@ -42,6 +43,7 @@ export const spanish = {
     advices,
     arrivals,
     bench,
+    calendars,
     causes,
     cautions,
     classFindings,
