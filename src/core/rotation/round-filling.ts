@@ -1,6 +1,6 @@
 import type { RoundBook } from './round-book.ts';
 import { endOfRounds } from './round-placing.ts';
-import { boundByNeeded, type RoundSearch } from './round-state.ts';
+import { boundByNeeded, leftOfProfile, type RoundSearch } from './round-state.ts';
 import { earliestRound } from './round-times.ts';
 
 /** Goes on with a round that would begin at `from`; true ends the search. */
@@ -77,7 +77,11 @@ export function fillToLevel(
       return false;
     })
     .sort((a, b) => (search.liking[b] as number) - (search.liking[a] as number) || a - b);
-  const demands = demandsOf(search, after, level, endWith);
+  const demands =
+    search.profile === null
+      ? demandsOf(search, after, level, endWith)
+      : demandsOfProfile(search, search.profile, level);
+  if (demands === null) return false;
   demands.push({ visits: candidates.filter((visit) => book.levelOf[visit] === level), level, count: 1 });
   const filling: Filling = {
     search,
@@ -127,6 +131,32 @@ function demandsOf(
       const count = (left.loads[bearer * levels + each] as number) - capacity * (after[each] as number);
       if (count > 0) demands.push({ visits, level: each, count });
     }
+  }
+  return demands;
+}
+
+/** What has to be in the round lest what is left no longer fits into the rounds of the profile. */
+function demandsOfProfile(search: RoundSearch, profile: readonly number[], level: number): Demand[] | null {
+  const { book, left, covers } = search;
+  const levels = book.lengths.length;
+  const after = leftOfProfile(search, profile);
+  for (let each = level; each < levels; each += 1) after[each] = (after[each] as number) - 1;
+  for (let each = level - 1; each >= 0; each -= 1)
+    after[each] = Math.min(after[each] as number, after[each + 1] as number);
+  if (after.some((rounds) => rounds < 0)) return null;
+  const demands: Demand[] = [];
+  for (let each = 0; each < levels; each += 1)
+    for (let bearer = 0; bearer < book.bearers.length; bearer += 1) {
+      const { capacity, visits } = book.bearers[bearer] as RoundBook['bearers'][number];
+      const count = (left.loads[bearer * levels + each] as number) - capacity * (after[each] as number);
+      if (count > 0) demands.push({ visits, level: each, count });
+    }
+  for (const { visits, holds } of covers) {
+    let count = 0;
+    for (const visit of visits) count += left.open[visit] as number;
+    for (let each = 0; each < levels; each += 1)
+      count -= ((after[each] as number) - (after[each - 1] ?? 0)) * (holds[each] as number);
+    if (count > 0) demands.push({ visits, level: levels - 1, count });
   }
   return demands;
 }

@@ -89,11 +89,17 @@ function fillUp(filling: Filling, from: number): boolean {
   const { banned, candidates } = filling;
   const next = candidates.find((visit) => hasRoom(filling, visit));
   if (next === undefined) return handOver(filling, from);
-  if (place(filling, next, from, fill)) return true;
+  const delays = delaysRound(filling, next, from);
+  if (!delays && place(filling, next, from, fill)) return true;
   banned[next] = 1;
   const isDone = fill(filling, from);
   banned[next] = 0;
-  return isDone;
+  return isDone || (delays && place(filling, next, from, fill));
+}
+
+function delaysRound(filling: Filling, visit: number, from: number): boolean {
+  const { search, chosen, length, ready } = filling;
+  return search.book.isTimed && earliestRound(search.book, [...chosen, visit], length, ready) !== from;
 }
 
 /**
@@ -106,8 +112,7 @@ function handOver(filling: Filling, from: number): boolean {
   if (book.problem.at.length < 2)
     for (const visit of candidates) {
       if (banned[visit] === 0 || !fits(filling, visit)) continue;
-      if (!book.isTimed) return false;
-      if (earliestRound(book, [...chosen, visit], filling.length, filling.ready) === from) return false;
+      if (!delaysRound(filling, visit, from)) return false;
     }
   return filling.onRound([...chosen], from, from + filling.length);
 }

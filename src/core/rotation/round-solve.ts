@@ -2,7 +2,7 @@ import { type RoundBook, roundBook } from './round-book.ts';
 import type { RoundAnswer, RoundProblem } from './round-chart.ts';
 import { nearestPlan } from './round-nearest.ts';
 import { changesBetween, chartOf, type PlanFound } from './round-plan.ts';
-import { roundBound } from './round-root.ts';
+import { rootOf } from './round-root.ts';
 import { soonestPlan } from './round-soonest.ts';
 import { timeRounds } from './round-times.ts';
 import type { SearchEffort } from './shop.ts';
@@ -34,17 +34,22 @@ import type { SearchEffort } from './shop.ts';
 export function solveRounds(problem: RoundProblem, effort: SearchEffort): RoundAnswer {
   const book = roundBook(problem);
   if (book === null) return { kind: 'impossible' };
-  const root = roundBound(book);
+  const { bound: root, profile } = rootOf(book);
   const latest = problem.bell ?? Infinity;
   if (root > latest || root === Infinity) return { kind: 'impossible' };
   const found =
     problem.standing === null
-      ? soonestPlan(book, root, latest, effort)
+      ? soonestPlan(book, { bound: root, profile }, latest, effort)
       : nearestPlan(book, root, latest, effort, (steps) =>
-          soonestPlan({ ...book, problem: { ...problem, standing: null } }, root, latest, {
-            ...effort,
-            steps,
-          }),
+          soonestPlan(
+            { ...book, problem: { ...problem, standing: null } },
+            { bound: root, profile },
+            latest,
+            {
+              ...effort,
+              steps,
+            },
+          ),
         );
   if (found.rounds === null)
     return found.isExhausted ? { kind: 'impossible' } : { kind: 'unknown', bound: found.bound };

@@ -1,5 +1,6 @@
 import type { RoundBook } from './round-book.ts';
 import { allLeft, boundOfBearers, type RoundsLeft, roundsNeeded } from './round-bound.ts';
+import { type Cover, intervalCovers } from './round-covers.ts';
 import { endOfRounds } from './round-placing.ts';
 
 /** A search for a plan that ends by `limit`, as it runs: what is left, what it may still spend, what it saw. */
@@ -10,6 +11,9 @@ export interface RoundSearch {
   readonly rounds: number[][];
   /** By level: how many of the rounds so far are at least as long. */
   readonly filled: number[];
+  /** By level: how many rounds there may be at least as long; `null` where only the limit counts. */
+  readonly profile: readonly number[] | null;
+  readonly covers: readonly Cover[];
   readonly limit: number;
   /** Changes from the plan that stood, at most. */
   readonly mostChanges: number;
@@ -28,6 +32,7 @@ export function roundSearch(
   mostChanges: number,
   steps: number,
   liking: Float64Array,
+  profile: readonly number[] | null = null,
 ): RoundSearch {
   const left: RoundsLeft = allLeft(book);
   return {
@@ -35,6 +40,8 @@ export function roundSearch(
     left: { open: left.open, loads: left.loads, count: left.count },
     rounds: [],
     filled: book.lengths.map(() => 0),
+    profile,
+    covers: profile === null ? [] : intervalCovers(book),
     limit,
     mostChanges,
     liking,
@@ -60,6 +67,14 @@ export function boundByNeeded(search: RoundSearch, needed: readonly number[], re
   if (!book.isFree) return endOfRounds(book, needed, ready);
   const all = needed.map((rounds, level) => rounds + (filled[level] as number));
   return endOfRounds(book, all, book.problem.begins);
+}
+
+/** By level: how many rounds at least as long may still come, by the profile; all that lie under a shorter level too. */
+export function leftOfProfile(search: RoundSearch, profile: readonly number[]): number[] {
+  const rest = profile.map((rounds, level) => rounds - (search.filled[level] as number));
+  for (let level = rest.length - 2; level >= 0; level -= 1)
+    rest[level] = Math.min(rest[level] as number, rest[level + 1] as number);
+  return rest;
 }
 
 /** Marks the visits of a round as done, or takes that back. */
