@@ -8,6 +8,8 @@ import {
   keyOfLeft,
   leftOfProfile,
   markDone,
+  NO_HINT,
+  type RoundHint,
   type RoundSearch,
   roundSearch,
   wasSeen,
@@ -32,14 +34,14 @@ export function searchRounds(
   mostChanges: number,
   steps: number,
   liking: Float64Array,
-  profile: readonly number[] | null = null,
+  hint: RoundHint = NO_HINT,
 ): SearchEnd {
-  const search = roundSearch(book, limit, mostChanges, steps, liking, profile);
+  const search = roundSearch(book, limit, mostChanges, steps, liking, hint);
   const isStopped = goOn(search, book.problem.begins, 0);
   const isFound = isStopped && search.left.count === 0;
   return {
     rounds: isFound ? inBestOrder(book, search.rounds) : null,
-    isExhausted: !isStopped || isFound,
+    isExhausted: isFound || (!isStopped && !search.isCut),
     nextLimit: search.nextLimit,
     nextChanges: search.nextChanges,
     steps: steps - Math.max(0, search.stepsLeft),
@@ -71,7 +73,7 @@ function goOn(search: RoundSearch, ready: number, changes: number): boolean {
   const isStanding = book.problem.standing !== null;
   if (hasMissedTime(search, ready)) return false;
   const bound = boundOfRest(search, ready);
-  if (bound > search.limit) {
+  if (bound > search.limit || bound === Infinity) {
     search.nextLimit = Math.min(search.nextLimit, bound);
     return false;
   }

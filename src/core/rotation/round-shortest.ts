@@ -1,6 +1,6 @@
 import { roundsNeeded } from './round-bound.ts';
+import type { Demand } from './round-demand.ts';
 import {
-  type Demand,
   type Filling,
   fillToLevel,
   fits,
@@ -27,10 +27,12 @@ export function fillShortest(search: RoundSearch, ready: number, onRound: OnRoun
       place(filling, pivot, from, fill),
     );
   }
-  for (let level = 0; level < book.lengths.length; level += 1)
-    if (ripe.some((visit) => book.levelOf[visit] === level))
-      if (fillToLevel(search, ready, needed, ripe, level, onRound, fill)) return true;
-  return false;
+  const first = search.order[search.rounds.length];
+  return book.lengths
+    .map((_, level) => level)
+    .filter((level) => ripe.some((visit) => book.levelOf[visit] === level))
+    .sort((a, b) => Number(b === first) - Number(a === first) || a - b)
+    .some((level) => fillToLevel(search, ready, needed, ripe, level, onRound, fill));
 }
 
 /** Where rounds may change places, the next can be that with the longest visit of the most loaded table. */
@@ -54,6 +56,10 @@ function fill(filling: Filling, from: number): boolean {
   const { search, demands, banned } = filling;
   search.stepsLeft -= 1;
   if (search.stepsLeft < 0) return true;
+  if (filling.times >= search.breadth) {
+    search.isCut = true;
+    return false;
+  }
   let tightest: Demand | null = null;
   let options: readonly number[] = [];
   for (const demand of demands) {
@@ -114,5 +120,6 @@ function handOver(filling: Filling, from: number): boolean {
       if (banned[visit] === 0 || !fits(filling, visit)) continue;
       if (!delaysRound(filling, visit, from)) return false;
     }
+  filling.times += 1;
   return filling.onRound([...chosen], from, from + filling.length);
 }

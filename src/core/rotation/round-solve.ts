@@ -34,26 +34,21 @@ import type { SearchEffort } from './shop.ts';
 export function solveRounds(problem: RoundProblem, effort: SearchEffort): RoundAnswer {
   const book = roundBook(problem);
   if (book === null) return { kind: 'impossible' };
-  const { bound: root, profile } = rootOf(book);
+  const root = rootOf(book);
   const latest = problem.bell ?? Infinity;
-  if (root > latest || root === Infinity) return { kind: 'impossible' };
+  if (root.bound > latest || root.bound === Infinity) return { kind: 'impossible' };
   const found =
     problem.standing === null
-      ? soonestPlan(book, { bound: root, profile }, latest, effort)
-      : nearestPlan(book, root, latest, effort, (steps) =>
-          soonestPlan(
-            { ...book, problem: { ...problem, standing: null } },
-            { bound: root, profile },
-            latest,
-            {
-              ...effort,
-              steps,
-            },
-          ),
+      ? soonestPlan(book, root, latest, effort)
+      : nearestPlan(book, root.bound, latest, effort, (steps) =>
+          soonestPlan({ ...book, problem: { ...problem, standing: null } }, root, latest, {
+            ...effort,
+            steps,
+          }),
         );
   if (found.rounds === null)
     return found.isExhausted ? { kind: 'impossible' } : { kind: 'unknown', bound: found.bound };
-  return answerOf(book, found, root);
+  return answerOf(book, found, root.bound);
 }
 
 function answerOf(book: RoundBook, found: PlanFound, root: number): RoundAnswer {

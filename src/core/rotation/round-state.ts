@@ -13,6 +13,10 @@ export interface RoundSearch {
   readonly filled: number[];
   /** By level: how many rounds there may be at least as long; `null` where only the limit counts. */
   readonly profile: readonly number[] | null;
+  /** The levels of the rounds that are tried first, in their order. */
+  readonly order: readonly number[];
+  /** So many fillings of a round of one length are tried at most; `Infinity` where all else has to be ruled out. */
+  readonly breadth: number;
   readonly covers: readonly Cover[];
   readonly limit: number;
   /** Changes from the plan that stood, at most. */
@@ -20,11 +24,18 @@ export interface RoundSearch {
   /** By visit: those with more are tried first. */
   readonly liking: Float64Array;
   stepsLeft: number;
+  /** Whether something was left out for breadth. */
+  isCut: boolean;
   /** The least end, and the least number of changes, of what was left out for being beyond the limit. */
   nextLimit: number;
   nextChanges: number;
   readonly seen: Map<string, readonly (readonly [number, number])[]>;
 }
+
+/** Which rounds a search holds itself to, and which it tries first. */
+export type RoundHint = Pick<RoundSearch, 'profile' | 'order' | 'breadth'>;
+
+export const NO_HINT: RoundHint = { profile: null, order: [], breadth: Infinity };
 
 export function roundSearch(
   book: RoundBook,
@@ -32,7 +43,7 @@ export function roundSearch(
   mostChanges: number,
   steps: number,
   liking: Float64Array,
-  profile: readonly number[] | null = null,
+  { profile, order, breadth }: RoundHint = NO_HINT,
 ): RoundSearch {
   const left: RoundsLeft = allLeft(book);
   return {
@@ -41,6 +52,9 @@ export function roundSearch(
     rounds: [],
     filled: book.lengths.map(() => 0),
     profile,
+    order,
+    breadth,
+    isCut: false,
     covers: profile === null ? [] : intervalCovers(book),
     limit,
     mostChanges,
