@@ -1,9 +1,10 @@
 // Counts as a table with the goals and yes or no beside each.
+import { gapError } from './score.mjs';
 
 export const share = ({ all, of }) => (all === 0 ? 0 : of / all);
 export const percent = (value) => `${(100 * value).toFixed(1)} %`;
 
-/** A bin is held to the reliability goal where chance alone moves it by less than half of it. */
+/** A bin is held to the reliability goal from so many readings on; by how much chance moves it is printed beside it. */
 const FULL_BIN = 400;
 
 export const GOALS = [
@@ -58,11 +59,16 @@ export function report(score, top) {
 const shareOf = (counted) => `${percent(share(counted))} of ${counted.all}`;
 
 function reliability({ bins, binsNotGood }) {
-  const cell = ({ all, right, said }) =>
-    (all === 0 ? '-' : `${percent(said / all)} / ${percent(right / all)} of ${all}`).padStart(28);
+  const cell = (bin) => {
+    const { all, right, said } = bin;
+    const error = (100 * gapError(bin)).toFixed(1);
+    return (
+      all === 0 ? '-' : `${percent(said / all)} / ${percent(right / all)} ± ${error} of ${all}`
+    ).padStart(34);
+  };
   return [
     '',
-    'says / is right         first cause, all         where it is not "good"',
+    'says / is right ± standard error    first cause, all           where it is not "good"',
     ...bins.map(
       (bin, n) => `  ${`${n * 10}-${n * 10 + 10} %`.padEnd(10)}${cell(bin)}${cell(binsNotGood[n])}`,
     ),

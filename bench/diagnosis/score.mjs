@@ -5,7 +5,7 @@ import { nameOf } from './knower.mjs';
 const CLEAR = 3;
 
 const count = () => ({ all: 0, of: 0 });
-const tenths = () => Array.from({ length: 10 }, () => ({ all: 0, right: 0, said: 0 }));
+const tenths = () => Array.from({ length: 10 }, () => ({ all: 0, right: 0, said: 0, tables: new Map() }));
 
 export const newScore = () => ({
   classes: 0,
@@ -110,14 +110,28 @@ const firstTwoOf = ({ causes, verdict }) =>
     .map(({ name }) => name)
     .join(' | ') || verdict;
 
-function addReliability(score, { causes: [top] }, truth) {
+function addReliability(score, { causes: [top], reading: { table } }, truth) {
   if (top === undefined) return;
   for (const bins of top.name === 'good' ? [score.bins] : [score.bins, score.binsNotGood]) {
     const bin = bins[Math.min(9, Math.floor(top.probability * 10))];
     bin.all += 1;
     bin.said += top.probability;
     bin.right += top.name === truth ? 1 : 0;
+    const at = `${score.classes} ${table}`;
+    const before = bin.tables.get(at) ?? { all: 0, gap: 0 };
+    const gap = before.gap + (top.name === truth ? 1 : 0) - top.probability;
+    bin.tables.set(at, { all: before.all + 1, gap });
   }
+}
+
+/**
+ * Standard error of "is right less says" in a tenth. Readings of one table of one class are right or wrong
+ * together (a changed station that nobody saw), so that tables are what is counted as independent.
+ */
+export function gapError({ all, right, said, tables }) {
+  const gap = (right - said) / all;
+  const squares = [...tables.values()].reduce((sum, each) => sum + (each.gap - gap * each.all) ** 2, 0);
+  return Math.sqrt(squares) / all;
 }
 
 /** Readings that show a change clearly before the program has to have seen it. */

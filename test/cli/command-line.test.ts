@@ -70,7 +70,7 @@ describe('a command line that can not be understood ends with code 2, nothing on
     ['say what to start: kit, activity or visit', ['new', 'kits']],
     ['say which schema: kit, activity or visit', ['schema']],
     ['say which schema: kit, activity or visit', ['schema', 'kit', 'visit']],
-    ['there is no machine or kind of part "tackel"; did you mean "tackle"?', ['fields', 'tackel']],
+    ['there is no file, machine or kind of part "tackel"; did you mean "tackle"?', ['fields', 'tackel']],
     ['no activity file: name a visit file, or a kit and an activity', ['key', 'boathouse.kit.yaml']],
     ['no kit file: name a visit file, or a kit and an activity', ['key', 'harbour-day.activity.yaml']],
     [
@@ -113,9 +113,9 @@ describe('what each command prints', () => {
     expect(err).toMatch(/^(error|warning|note)\[/);
   });
 
-  it('fields: machines and kinds of part, or one of them, also in several words', () => {
+  it('fields: files, machines and kinds of part, or one of them, also in several words', () => {
     const { out } = at('fields');
-    expect(out).toMatch(/^machines: .*lever, .*\nkinds of part: .*spring scale/);
+    expect(out).toMatch(/^files: kit, .*visit\nmachines: .*lever, .*\nkinds of part: .*spring scale/);
     const names = out.split('\n').flatMap((line) => line.replace(/^[^:]*: /, '').split(', '));
     for (const name of names.filter((each) => each !== '')) {
       const one = at('fields', ...name.split(' '));

@@ -68,7 +68,7 @@ function wishesIn(words: WishWords, period: Period, all: readonly string[]): rea
   return [
     ...(first === null ? [] : each.map((group) => at('first', { kind: 'first', table: first, group }))),
     ...(last === null ? [] : each.map((group) => at('last', { kind: 'last', table: last, group }))),
-    ...words.mustDo.flatMap((table) => named.map((group) => at('must do', { kind: 'does', table, group }))),
+    ...words.mustDo.flatMap((table) => each.map((group) => at('must do', { kind: 'does', table, group }))),
     ...words.skips.flatMap((table) => named.map((group) => at('skips', { kind: 'skips', table, group }))),
     ...(words.at === null || time === null
       ? []

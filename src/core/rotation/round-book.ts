@@ -25,7 +25,10 @@ export interface RoundBook {
   readonly shut: readonly (readonly Span[])[];
   /** By bearer: its visits, those with the most to come after them first. */
   readonly byTail: readonly (readonly number[])[];
-  /** By bearer: breaks and times at which none of its visits can be; empty where only the breaks are. */
+  /**
+   * By bearer: breaks and times at which none of its visits, with the walk after it, can be; empty where only
+   * the breaks are.
+   */
   readonly shutOf: readonly (readonly Span[])[];
   /** By visit: times at which it has to be. */
   readonly at: readonly (readonly number[])[];
@@ -117,7 +120,8 @@ function shutSpans(problem: RoundProblem, bearer: number): readonly Span[] {
     ...problem.away.filter((rule) => rule.group === bearer),
     ...problem.closed.filter((rule) => rule.table + problem.groups === bearer),
   ];
-  return own.length === 0 ? [] : inOrder([...own, ...problem.breaks]);
+  if (own.length === 0) return [];
+  return inOrder([...own, ...problem.breaks].map(({ from, to }) => ({ from: from + problem.walk, to })));
 }
 
 function distinctVisits(problem: RoundProblem): RoundProblem['visits'] {
@@ -214,7 +218,7 @@ function nearness(problem: RoundProblem): readonly (readonly boolean[])[] {
 }
 
 /** Spans that hold no time are none. */
-function inOrder(spans: readonly Span[]): readonly Span[] {
+export function inOrder(spans: readonly Span[]): readonly Span[] {
   return spans
     .filter((span) => span.to > span.from)
     .map(({ from, to }) => ({ from, to }))

@@ -61,39 +61,44 @@ export function workedOff(spans: readonly Span[], work: number, ready: number): 
  */
 export function boundOfBearers(book: RoundBook, left: RoundsLeft, ready: number): number {
   let bound = ready;
-  for (let bearer = 0; bearer < book.bearers.length; bearer += 1) {
-    const end = boundOfBearer(book, left, ready, bearer);
+  eachOwnBound(book, left, ready, (end) => {
     if (end > bound) bound = end;
-  }
+  });
   return bound;
 }
 
+/** An end that some visits of a bearer force, and how many of them would have to be gone for it to be forced no more. */
+export type OwnBound = (end: number, visits: readonly number[], count: number) => void;
+
 /**
- * One bearer alone. Its visits with the most to come after them: in the last round of theirs there is one
+ * Each bearer alone. Its visits with the most to come after them: in the last round of theirs there is one
  * with at least the least of it. Group and table also have their own closing times.
  */
-function boundOfBearer(book: RoundBook, left: RoundsLeft, ready: number, bearer: number): number {
-  const { capacity } = book.bearers[bearer] as { capacity: number };
+export function eachOwnBound(book: RoundBook, left: RoundsLeft, ready: number, onBound: OwnBound): void {
   const { walk } = book.problem;
-  const visits = book.byTail[bearer] as readonly number[];
-  let bound = ready;
-  let count = 0;
-  let shortest = Infinity;
-  let work = 0;
-  for (const visit of visits) {
-    if (left.open[visit] === 0) continue;
-    count += 1;
-    const length = book.lengthOf[visit] as number;
-    work += length;
-    if (length < shortest) shortest = length;
-    const tail = book.tails[visit] as number;
-    if (tail === 0) continue;
-    const rounds = Math.ceil(count / capacity);
-    const own = capacity === 1 ? work : rounds * shortest;
-    bound = Math.max(bound, ready + own + (rounds - 1) * walk + tail);
+  for (let bearer = 0; bearer < book.bearers.length; bearer += 1) {
+    const visits = book.byTail[bearer] as readonly number[];
+    const spans = book.shutOf[bearer] as readonly Span[];
+    if (spans.length === 0 && (book.tails[visits[0] ?? -1] ?? 0) === 0) continue;
+    const { capacity } = book.bearers[bearer] as { capacity: number };
+    const before: number[] = [];
+    let shortest = Infinity;
+    let work = 0;
+    const own = (): number => (capacity === 1 ? work : Math.ceil(before.length / capacity) * shortest);
+    const tell = (end: number): void => {
+      const rounds = Math.ceil(before.length / capacity);
+      onBound(end, before, capacity === 1 ? 1 : before.length - capacity * (rounds - 1));
+    };
+    for (const visit of visits) {
+      if (left.open[visit] === 0) continue;
+      before.push(visit);
+      work += book.lengthOf[visit] as number;
+      shortest = Math.min(shortest, book.lengthOf[visit] as number);
+      const tail = book.tails[visit] as number;
+      if (tail > 0) tell(ready + own() + (Math.ceil(before.length / capacity) - 1) * walk + tail);
+    }
+    if (spans.length === 0 || before.length === 0) continue;
+    const walks = Math.ceil(before.length / capacity) * walk;
+    tell(workedOff(spans, own() + walks, ready) - walk);
   }
-  const spans = book.shutOf[bearer] as readonly Span[];
-  if (spans.length === 0 || count === 0) return bound;
-  const own = capacity === 1 ? work : Math.ceil(count / capacity) * shortest;
-  return Math.max(bound, workedOff(spans, own, ready));
 }

@@ -1,6 +1,5 @@
-import type { RoundBook } from './round-book.ts';
-import { endOfRounds } from './round-placing.ts';
-import { boundByNeeded, type RoundSearch } from './round-state.ts';
+import { type Demand, demandsOf, demandsOfBearers, demandsOfProfile, endAfter } from './round-demand.ts';
+import type { RoundSearch } from './round-state.ts';
 import { earliestRound } from './round-times.ts';
 
 /** Goes on with a round that would begin at `from`; true ends the search. */
@@ -8,13 +7,6 @@ export type Fill = (filling: Filling, from: number) => boolean;
 
 /** What a filled round is handed to; true ends the search. */
 export type OnRound = (visits: readonly number[], from: number, to: number) => boolean;
-
-/** So many visits of one bearer, of this level or longer, have to be in the round. */
-export interface Demand {
-  readonly visits: readonly number[];
-  readonly level: number;
-  count: number;
-}
 
 /** A round while it is filled. */
 export interface Filling {
@@ -31,6 +23,8 @@ export interface Filling {
   /** By group: where it is in this round, or -1. */
   readonly place: Int32Array;
   readonly onRound: OnRound;
+  /** How often it was full. */
+  times: number;
 }
 
 /** What is left and has nothing left that has to be before it. */
@@ -77,7 +71,12 @@ export function fillToLevel(
       return false;
     })
     .sort((a, b) => (search.liking[b] as number) - (search.liking[a] as number) || a - b);
-  const demands = demandsOf(search, after, level, endWith);
+  const demands =
+    search.profile === null
+      ? demandsOf(search, after, level, endWith)
+      : demandsOfProfile(search, search.profile, level);
+  if (demands === null) return false;
+  if (!book.isFree) demands.push(...demandsOfBearers(search, from + length));
   demands.push({ visits: candidates.filter((visit) => book.levelOf[visit] === level), level, count: 1 });
   const filling: Filling = {
     search,
@@ -90,45 +89,9 @@ export function fillToLevel(
     room: Int32Array.from(book.bearers, (bearer) => bearer.capacity),
     place: new Int32Array(book.problem.groups).fill(-1),
     onRound,
+    times: 0,
   };
   return fill(filling, from);
-}
-
-/** No plan ends before this where the next round has this level and begins at `from`, and then the rest is needed. */
-function endAfter(search: RoundSearch, rest: readonly number[], level: number, from: number): number {
-  const { book } = search;
-  if (book.isFree)
-    return boundByNeeded(
-      search,
-      rest.map((rounds, each) => rounds + Number(each >= level)),
-      from,
-    );
-  const to = from + (book.lengths[level] as number);
-  return rest.at(-1) === 0 ? to : endOfRounds(book, rest, to + book.problem.walk);
-}
-
-/** What has to be in the round lest one more round of some level be needed, where that would end past the limit. */
-function demandsOf(
-  search: RoundSearch,
-  after: readonly number[],
-  level: number,
-  endWith: (rest: readonly number[]) => number,
-): Demand[] {
-  const { book, left } = search;
-  const levels = book.lengths.length;
-  const demands: Demand[] = [];
-  for (let each = level; each < levels; each += 1) {
-    const more = (after[each] as number) + 1;
-    const end = endWith(after.map((rounds, other) => (other >= each ? Math.max(rounds, more) : rounds)));
-    if (end <= search.limit) continue;
-    search.nextLimit = Math.min(search.nextLimit, end);
-    for (let bearer = 0; bearer < book.bearers.length; bearer += 1) {
-      const { capacity, visits } = book.bearers[bearer] as RoundBook['bearers'][number];
-      const count = (left.loads[bearer * levels + each] as number) - capacity * (after[each] as number);
-      if (count > 0) demands.push({ visits, level: each, count });
-    }
-  }
-  return demands;
 }
 
 /** Whether a visit may still go into the round. */

@@ -1,8 +1,19 @@
 import type { RoundBook } from './round-book.ts';
+import { roundsNeeded } from './round-bound.ts';
 import { bestOrder } from './round-placing.ts';
 import { fillShortest } from './round-shortest.ts';
 import { fewestChanges, fillNearStanding, stoodAt } from './round-standing.ts';
-import { boundOfRest, keyOfLeft, markDone, type RoundSearch, roundSearch, wasSeen } from './round-state.ts';
+import {
+  boundOfRest,
+  keyOfLeft,
+  leftOfProfile,
+  markDone,
+  NO_HINT,
+  type RoundHint,
+  type RoundSearch,
+  roundSearch,
+  wasSeen,
+} from './round-state.ts';
 
 /** What a search for a plan within a limit came to. */
 export interface SearchEnd {
@@ -23,13 +34,14 @@ export function searchRounds(
   mostChanges: number,
   steps: number,
   liking: Float64Array,
+  hint: RoundHint = NO_HINT,
 ): SearchEnd {
-  const search = roundSearch(book, limit, mostChanges, steps, liking);
+  const search = roundSearch(book, limit, mostChanges, steps, liking, hint);
   const isStopped = goOn(search, book.problem.begins, 0);
   const isFound = isStopped && search.left.count === 0;
   return {
     rounds: isFound ? inBestOrder(book, search.rounds) : null,
-    isExhausted: !isStopped || isFound,
+    isExhausted: isFound || (!isStopped && !search.isCut),
     nextLimit: search.nextLimit,
     nextChanges: search.nextChanges,
     steps: steps - Math.max(0, search.stepsLeft),
@@ -61,7 +73,7 @@ function goOn(search: RoundSearch, ready: number, changes: number): boolean {
   const isStanding = book.problem.standing !== null;
   if (hasMissedTime(search, ready)) return false;
   const bound = boundOfRest(search, ready);
-  if (bound > search.limit) {
+  if (bound > search.limit || bound === Infinity) {
     search.nextLimit = Math.min(search.nextLimit, bound);
     return false;
   }
@@ -72,8 +84,8 @@ function goOn(search: RoundSearch, ready: number, changes: number): boolean {
       return false;
     }
   }
-  const key = isStanding ? `${rounds.length}:${keyOfLeft(left.open)}` : keyOfLeft(left.open);
-  if (wasSeen(search, key, ready, changes)) return false;
+  if (!fitsProfile(search)) return false;
+  if (wasSeen(search, keyOf(search), ready, changes)) return false;
   const onRound = (visits: readonly number[], _from: number, to: number): boolean => {
     const more = isStanding ? changesIn(search, visits) : 0;
     rounds.push([...visits]);
@@ -87,6 +99,20 @@ function goOn(search: RoundSearch, ready: number, changes: number): boolean {
   return isStanding
     ? fillNearStanding(search, ready, changes, onRound)
     : fillShortest(search, ready, onRound);
+}
+
+function fitsProfile(search: RoundSearch): boolean {
+  if (search.profile === null) return true;
+  const rest = leftOfProfile(search, search.profile);
+  return roundsNeeded(search.book, search.left).every((needed, level) => needed <= (rest[level] as number));
+}
+
+/** What the rest of the search hangs on, times and changes apart. */
+function keyOf(search: RoundSearch): string {
+  const { book, filled, left, profile, rounds } = search;
+  if (book.problem.standing !== null) return `${rounds.length}:${keyOfLeft(left.open)}`;
+  const isCounted = profile !== null || (book.isFree && book.breaks.length > 0);
+  return isCounted ? `${filled.join()}:${keyOfLeft(left.open)}` : keyOfLeft(left.open);
 }
 
 /** A plan is complete only if its changes are, those of the rounds that stood and are no longer held too. */

@@ -1,6 +1,6 @@
 import { roundsNeeded } from './round-bound.ts';
+import type { Demand } from './round-demand.ts';
 import {
-  type Demand,
   type Filling,
   fillToLevel,
   fits,
@@ -27,10 +27,12 @@ export function fillShortest(search: RoundSearch, ready: number, onRound: OnRoun
       place(filling, pivot, from, fill),
     );
   }
-  for (let level = 0; level < book.lengths.length; level += 1)
-    if (ripe.some((visit) => book.levelOf[visit] === level))
-      if (fillToLevel(search, ready, needed, ripe, level, onRound, fill)) return true;
-  return false;
+  const first = search.order[search.rounds.length];
+  return book.lengths
+    .map((_, level) => level)
+    .filter((level) => ripe.some((visit) => book.levelOf[visit] === level))
+    .sort((a, b) => Number(b === first) - Number(a === first) || a - b)
+    .some((level) => fillToLevel(search, ready, needed, ripe, level, onRound, fill));
 }
 
 /** Where rounds may change places, the next can be that with the longest visit of the most loaded table. */
@@ -54,6 +56,10 @@ function fill(filling: Filling, from: number): boolean {
   const { search, demands, banned } = filling;
   search.stepsLeft -= 1;
   if (search.stepsLeft < 0) return true;
+  if (filling.times >= search.breadth) {
+    search.isCut = true;
+    return false;
+  }
   let tightest: Demand | null = null;
   let options: readonly number[] = [];
   for (const demand of demands) {
@@ -89,11 +95,17 @@ function fillUp(filling: Filling, from: number): boolean {
   const { banned, candidates } = filling;
   const next = candidates.find((visit) => hasRoom(filling, visit));
   if (next === undefined) return handOver(filling, from);
-  if (place(filling, next, from, fill)) return true;
+  const delays = delaysRound(filling, next, from);
+  if (!delays && place(filling, next, from, fill)) return true;
   banned[next] = 1;
   const isDone = fill(filling, from);
   banned[next] = 0;
-  return isDone;
+  return isDone || (delays && place(filling, next, from, fill));
+}
+
+function delaysRound(filling: Filling, visit: number, from: number): boolean {
+  const { search, chosen, length, ready } = filling;
+  return search.book.isTimed && earliestRound(search.book, [...chosen, visit], length, ready) !== from;
 }
 
 /**
@@ -106,8 +118,8 @@ function handOver(filling: Filling, from: number): boolean {
   if (book.problem.at.length < 2)
     for (const visit of candidates) {
       if (banned[visit] === 0 || !fits(filling, visit)) continue;
-      if (!book.isTimed) return false;
-      if (earliestRound(book, [...chosen, visit], filling.length, filling.ready) === from) return false;
+      if (!delaysRound(filling, visit, from)) return false;
     }
+  filling.times += 1;
   return filling.onRound([...chosen], from, from + filling.length);
 }

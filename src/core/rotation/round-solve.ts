@@ -2,7 +2,7 @@ import { type RoundBook, roundBook } from './round-book.ts';
 import type { RoundAnswer, RoundProblem } from './round-chart.ts';
 import { nearestPlan } from './round-nearest.ts';
 import { changesBetween, chartOf, type PlanFound } from './round-plan.ts';
-import { roundBound } from './round-root.ts';
+import { rootOf } from './round-root.ts';
 import { soonestPlan } from './round-soonest.ts';
 import { timeRounds } from './round-times.ts';
 import type { SearchEffort } from './shop.ts';
@@ -34,13 +34,13 @@ import type { SearchEffort } from './shop.ts';
 export function solveRounds(problem: RoundProblem, effort: SearchEffort): RoundAnswer {
   const book = roundBook(problem);
   if (book === null) return { kind: 'impossible' };
-  const root = roundBound(book);
+  const root = rootOf(book);
   const latest = problem.bell ?? Infinity;
-  if (root > latest || root === Infinity) return { kind: 'impossible' };
+  if (root.bound > latest || root.bound === Infinity) return { kind: 'impossible' };
   const found =
     problem.standing === null
       ? soonestPlan(book, root, latest, effort)
-      : nearestPlan(book, root, latest, effort, (steps) =>
+      : nearestPlan(book, root.bound, latest, effort, (steps) =>
           soonestPlan({ ...book, problem: { ...problem, standing: null } }, root, latest, {
             ...effort,
             steps,
@@ -48,7 +48,7 @@ export function solveRounds(problem: RoundProblem, effort: SearchEffort): RoundA
         );
   if (found.rounds === null)
     return found.isExhausted ? { kind: 'impossible' } : { kind: 'unknown', bound: found.bound };
-  return answerOf(book, found, root);
+  return answerOf(book, found, root.bound);
 }
 
 function answerOf(book: RoundBook, found: PlanFound, root: number): RoundAnswer {

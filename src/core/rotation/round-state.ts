@@ -1,5 +1,6 @@
 import type { RoundBook } from './round-book.ts';
 import { allLeft, boundOfBearers, type RoundsLeft, roundsNeeded } from './round-bound.ts';
+import { type Cover, intervalCovers } from './round-covers.ts';
 import { endOfRounds } from './round-placing.ts';
 
 /** A search for a plan that ends by `limit`, as it runs: what is left, what it may still spend, what it saw. */
@@ -10,17 +11,31 @@ export interface RoundSearch {
   readonly rounds: number[][];
   /** By level: how many of the rounds so far are at least as long. */
   readonly filled: number[];
+  /** By level: how many rounds there may be at least as long; `null` where only the limit counts. */
+  readonly profile: readonly number[] | null;
+  /** The levels of the rounds that are tried first, in their order. */
+  readonly order: readonly number[];
+  /** So many fillings of a round of one length are tried at most; `Infinity` where all else has to be ruled out. */
+  readonly breadth: number;
+  readonly covers: readonly Cover[];
   readonly limit: number;
   /** Changes from the plan that stood, at most. */
   readonly mostChanges: number;
   /** By visit: those with more are tried first. */
   readonly liking: Float64Array;
   stepsLeft: number;
+  /** Whether something was left out for breadth. */
+  isCut: boolean;
   /** The least end, and the least number of changes, of what was left out for being beyond the limit. */
   nextLimit: number;
   nextChanges: number;
   readonly seen: Map<string, readonly (readonly [number, number])[]>;
 }
+
+/** Which rounds a search holds itself to, and which it tries first. */
+export type RoundHint = Pick<RoundSearch, 'profile' | 'order' | 'breadth'>;
+
+export const NO_HINT: RoundHint = { profile: null, order: [], breadth: Infinity };
 
 export function roundSearch(
   book: RoundBook,
@@ -28,6 +43,7 @@ export function roundSearch(
   mostChanges: number,
   steps: number,
   liking: Float64Array,
+  { profile, order, breadth }: RoundHint = NO_HINT,
 ): RoundSearch {
   const left: RoundsLeft = allLeft(book);
   return {
@@ -35,6 +51,11 @@ export function roundSearch(
     left: { open: left.open, loads: left.loads, count: left.count },
     rounds: [],
     filled: book.lengths.map(() => 0),
+    profile,
+    order,
+    breadth,
+    isCut: false,
+    covers: profile === null ? [] : intervalCovers(book),
     limit,
     mostChanges,
     liking,
@@ -60,6 +81,14 @@ export function boundByNeeded(search: RoundSearch, needed: readonly number[], re
   if (!book.isFree) return endOfRounds(book, needed, ready);
   const all = needed.map((rounds, level) => rounds + (filled[level] as number));
   return endOfRounds(book, all, book.problem.begins);
+}
+
+/** By level: how many rounds at least as long may still come, by the profile; all that lie under a shorter level too. */
+export function leftOfProfile(search: RoundSearch, profile: readonly number[]): number[] {
+  const rest = profile.map((rounds, level) => rounds - (search.filled[level] as number));
+  for (let level = rest.length - 2; level >= 0; level -= 1)
+    rest[level] = Math.min(rest[level] as number, rest[level + 1] as number);
+  return rest;
 }
 
 /** Marks the visits of a round as done, or takes that back. */

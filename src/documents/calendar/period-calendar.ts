@@ -4,6 +4,8 @@ import { type Seconds, seconds } from '../../core/quantities/brands.ts';
 import type { ClassPeriod, Period } from '../../core/rotation/class-period.ts';
 import type { Language } from '../sentences/language.ts';
 import { sentence } from '../sentences/sentence.ts';
+import { sayIn } from '../sheets/say.ts';
+import { adultWords, postsOf } from '../text/period-words.ts';
 import { type CalendarEvent, calendarText } from './calendar-text.ts';
 
 /** Whose calendar: all of it, or what concerns one group, one table or one adult. */
@@ -51,7 +53,7 @@ function eventsOf(
   clock: Clock,
 ): readonly CalendarEvent[] {
   if (ofClass.outcome.kind !== 'timetable') return [];
-  const { stays, stands } = ofClass.outcome.timetable;
+  const { stays } = ofClass.outcome.timetable;
   const say = (key: string, facts: Readonly<Record<string, string>> = {}): string =>
     sentence(language, `calendar.${key}`, facts);
   const at = (
@@ -105,14 +107,14 @@ function eventsOf(
           [say('group', { group })],
         ),
       ),
-    ...stands
+    ...postsOf(ofClass)
       .filter(({ adult }) => of.adult === adult)
       .map(({ adult, table, from, to }) =>
         at(
           ['adult', adult, 'table', table, String(from)],
-          from,
-          to,
-          say('stand', { adult, table }),
+          seconds(from),
+          seconds(to),
+          say('stand', { adult: adultWords({ say: sayIn(language), period: ofClass }, adult), table }),
           titleOf(table),
         ),
       ),

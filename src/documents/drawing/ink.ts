@@ -71,7 +71,8 @@ export const circle = ([x, y]: Point, radius: number, stroke: Stroke, fill: Fill
 });
 
 export interface Lettering {
-  readonly size?: keyof typeof LETTERING;
+  /** One of the usual heights, or millimetres where lettering grows with its room. */
+  readonly size?: keyof typeof LETTERING | number;
   readonly anchor?: 'start' | 'middle' | 'end';
   /** Degrees clockwise. */
   readonly turn?: number;
@@ -81,7 +82,7 @@ export interface Lettering {
 /** Words with their baseline at a point. A halo of paper keeps them clear of lines. */
 export function words([x, y]: Point, text: string, lettering: Lettering = {}): Ink {
   const { size = 'normal', anchor = 'middle', turn = 0, bold } = lettering;
-  const height = LETTERING[size];
+  const height = typeof size === 'number' ? mm(size) : LETTERING[size];
   const width = lettersWidth(text, height, bold === true);
   const left = anchor === 'start' ? 0 : anchor === 'end' ? -width : -width / 2;
   const corners: readonly Point[] = [

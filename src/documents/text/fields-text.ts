@@ -21,13 +21,13 @@ export function fieldsText(language: Language, vocabulary: Vocabulary, name: str
   const blocks = [
     ...(part === undefined
       ? []
-      : [sentence(language, 'fields.part', { name }), ...table(language, part.fields)]),
+      : [sentence(language, 'fields.part', { name }), ...fieldTable(language, part.fields)]),
     ...(machine === undefined
       ? []
       : [
           ...(part === undefined ? [] : ['']),
           sentence(language, 'fields.machine', { name }),
-          ...table(language, { ...machine.fields, ...vocabulary.setupFields }),
+          ...fieldTable(language, { ...machine.fields, ...vocabulary.setupFields }),
           '',
           sentence(language, 'fields.slots'),
           ...slotLines(language, { ...machine.slots, ...vocabulary.setupSlots }),
@@ -36,7 +36,8 @@ export function fieldsText(language: Language, vocabulary: Vocabulary, name: str
   return blocks.length === 0 ? null : blocks.join('\n');
 }
 
-const table = (language: Language, fields: Fields): readonly string[] =>
+/** Fields with an example each, and what they mean. */
+export const fieldTable = (language: Language, fields: Fields): readonly string[] =>
   columns(
     Object.entries(fields).map(([key, field]) => [
       `  ${key}: ${field.example}`,

@@ -8,6 +8,7 @@ import { causes } from './causes.ts';
 import { cautions } from './cautions.ts';
 import { classFindings } from './class-findings.ts';
 import { classSummary } from './class-summary.ts';
+import { doneRows } from './done-rows.ts';
 import { drawings } from './drawings.ts';
 import { fields } from './fields.ts';
 import { fileFields } from './file-fields.ts';
@@ -48,6 +49,7 @@ export const spanish = {
     cautions,
     classFindings,
     classSummary,
+    doneRows,
     drawings,
     fields,
     fileFields,
