@@ -14,9 +14,9 @@ export interface ExtraTasks {
 }
 
 /**
- * What each group does that waits: more to find at the table it just left, as long as nobody needs it and whoever has to stand there
- * does; else a paper task; no group gets the same twice. A table is left in time to be put back for the next group.
- * Where a table is free for a part of the wait only, the rest is a wait of its own.
+ * What each group does that waits: more to find at the table it just left, as long as nobody needs it and whoever has
+ * to stand there does; else a paper task; no group gets the same twice. A table is left in time to be put back for the
+ * next group. Where a table is free for a part of the wait only, the rest is a wait of its own.
  *
  * @example
  * const stay = (group, from, to) => ({ group, table: '1', copy: 1, from: seconds(from), to: seconds(to), round: null });
