@@ -1,7 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import type { PeriodChanges } from './files/period-changes.ts';
-import { askedPeriods, planPeriod } from './period.ts';
+import { askedPeriods, planPeriod, usualOptions } from './period.ts';
 import { type Prepared, prepare } from './prepare.ts';
 import { seconds } from './quantities/brands.ts';
 import type { ClassPeriod } from './rotation/class-period.ts';
@@ -141,17 +141,16 @@ describe('what a period asks', () => {
     ]);
   });
 
-  it('makes as many groups as keep to the size that is wanted', () => {
+  it('makes as many groups as come nearest to the size that is wanted', () => {
     const prepared = boathouse('group size: 4\n', (text) => text.replace('groups: 6\n', ''));
-    expect(prepared.visit?.groups).toBe(7);
+    expect(prepared.visit?.groups).toBe(6);
     expect(asked(prepared).rotation.groups.map(({ label, pupils }) => `${label}${pupils}`)).toEqual([
-      'A4',
-      'B4',
+      'A5',
+      'B5',
       'C4',
       'D4',
       'E4',
-      'F3',
-      'G3',
+      'F4',
     ]);
   });
 
@@ -244,6 +243,22 @@ describe('planPeriod', () => {
     expect(outcome.timetable.ends).toBeLessThanOrEqual(rotation.bell);
     expect(chance?.byTheBell).toBeGreaterThan(0.5);
     expect(chance?.byTheClock?.stays).toBe(6 * 7);
+  });
+
+  it('gives a group that waits for long a setup with more to find, or a task on paper, and no short wait', () => {
+    const { waits } = whole({ lasts: minutes(60), closed: ['4', '6'] });
+    const long = waits.filter(({ from, to }) => to - from >= 120);
+    const kinds = new Set(long.map(({ task }) => task?.kind));
+    expect(kinds).toContain('paper');
+    expect(waits.filter(({ from, to, task }) => to - from < 60 && task !== null)).toEqual([]);
+  });
+
+  it('tells what would gain most only where somebody asks, and then only what gains', () => {
+    expect(whole().gains).toEqual([]);
+    const [first] = planPeriod(boathouse(), {}, { ...usualOptions, withGains: true })?.classes ?? [];
+    expect(first?.gains.length).toBeGreaterThan(0);
+    const now = first?.chance?.byTheBell ?? 1;
+    for (const gain of first?.gains ?? []) expect(gain.byTheBell).toBeGreaterThan(now - 0.02);
   });
 
   it('gives the same period again for the same files', () => {

@@ -1,4 +1,4 @@
-import { askedPeriods, planPeriod, usualEffort } from '../../core/period.ts';
+import { askedPeriods, planPeriod, usualOptions } from '../../core/period.ts';
 import { prepare } from '../../core/prepare.ts';
 import {
   type CalendarOf,
@@ -21,6 +21,7 @@ export const rotation: Command = {
   summary: 'who is at which table when, how sure that is, and what if',
   options: [
     ...CHANGE_HELP,
+    '--gain          which table to double or to shorten would gain most',
     '--csv           a row a stay, a wait, or an adult at a table',
     '--ics           a calendar (RFC 5545); of one with --group, --table or --adult',
     '--group LABEL   the calendar of one group',
@@ -33,6 +34,7 @@ export const rotation: Command = {
   run: (args, terminal) => {
     const found = readArguments(args, {
       ...CHANGE_OPTIONS,
+      gain: 'switch',
       csv: 'switch',
       ics: 'switch',
       json: 'switch',
@@ -53,8 +55,12 @@ export const rotation: Command = {
       groups: [...new Set(asFiled.flatMap((each) => each.rotation.groups.map(({ label }) => label)))],
     };
     const changes = periodChangesIn(found, known);
-    const seed = wholeIn(found, 'seed', 0, 1e9) ?? usualEffort.seed;
-    const period = planPeriod(prepared, changes, { effort: { ...usualEffort, seed } });
+    const { effort } = usualOptions;
+    const seed = wholeIn(found, 'seed', 0, 1e9) ?? effort.seed;
+    const period = planPeriod(prepared, changes, {
+      effort: { ...effort, seed },
+      withGains: found.isOn('gain'),
+    });
     if (period === null) return EXIT.findings;
     switch (as) {
       case 'csv':
