@@ -1,5 +1,4 @@
 import { createHash } from 'node:crypto';
-import type { InjectOptions, LightMyRequestResponse } from 'fastify';
 import { createServer, type Server } from '../../src/server/create-server.ts';
 import type { PageFiles } from '../../src/server/http/page-files.ts';
 import { openDatabase } from '../../src/server/storage/open-database.ts';
@@ -10,6 +9,24 @@ import type { VisitRecord } from '../../src/server/visits/visits.ts';
 import type { Entry, Happening, Seat } from '../../src/store/entry.ts';
 import { type StandInDesk, standInDesk } from './stand-in-desk.ts';
 
+export interface Asked {
+  readonly method?: 'GET' | 'HEAD' | 'POST' | 'PUT';
+  readonly url: string;
+  readonly headers?: Readonly<Record<string, string>>;
+  readonly body?: object | string;
+  readonly query?: Readonly<Record<string, string>>;
+  readonly remoteAddress?: string;
+}
+
+export interface Answered {
+  readonly statusCode: number;
+  readonly headers: Readonly<Record<string, unknown>>;
+  readonly body: string;
+  readonly rawPayload: Buffer;
+  // biome-ignore lint/suspicious/noExplicitAny: an answer is looked into, key by key
+  readonly json: () => any;
+}
+
 /** A server that listens nowhere, with a visit open, a clock that is moved by hand and a chance that repeats. */
 export interface ServerInHand extends Server {
   readonly desk: StandInDesk;
@@ -17,16 +34,12 @@ export interface ServerInHand extends Server {
   readonly record: VisitRecord;
   readonly pass: (milliseconds: number) => void;
   readonly now: () => number;
-  readonly ask: (options: InjectOptions) => Promise<LightMyRequestResponse>;
+  readonly ask: (options: Asked) => Promise<Answered>;
   /** Joins; answers the cookie. */
   readonly join: (device: string, seat: Seat) => Promise<string>;
   /** Lets the teacher in by a link; answers the cookie. */
   readonly enter: () => Promise<string>;
-  readonly write: (
-    cookie: string,
-    entries: readonly Entry[],
-    sent?: number,
-  ) => Promise<LightMyRequestResponse>;
+  readonly write: (cookie: string, entries: readonly Entry[], sent?: number) => Promise<Answered>;
 }
 
 export const FILES = {
@@ -71,7 +84,7 @@ export async function serverInHand(
     language: null,
     files: FILES,
   });
-  const ask = async (asked: InjectOptions): Promise<LightMyRequestResponse> => server.app.inject(asked);
+  const ask = async (asked: Asked): Promise<Answered> => server.app.inject(asked as object);
   return {
     ...server,
     desk,
@@ -94,7 +107,7 @@ export async function serverInHand(
   };
 }
 
-export const cookieOf = (answer: LightMyRequestResponse): string =>
+export const cookieOf = (answer: Answered): string =>
   String(answer.headers['set-cookie']).split(';')[0] ?? '';
 
 export const groupSeat = (group: string): Seat => ({ kind: 'group', group });
