@@ -35,6 +35,7 @@ export const paperJob = (prepared: Prepared, own: Partial<PaperJob> = {}): Paper
   prepared,
   sheet: sheetIn(own.languages?.key ?? 'en', sheetOf(prepared)),
   paper: 'a4',
+  period: null,
   languages: { cards: 'en', key: 'en' },
   ...own,
 });

@@ -39,6 +39,7 @@ const paperOf = (of: Prepared, language: Language = 'en'): PaperJob => ({
   prepared: of,
   sheet: sheetOf(of),
   paper: 'a4',
+  period: null,
   languages: { cards: language, key: 'en' },
 });
 

@@ -34,6 +34,11 @@ export function plainProblem(
   };
 }
 
+/** One table before another, for one group or each. */
+export function oneBefore(first: number, then: number, group: number | null): RoundProblem['before'][number] {
+  return { first, then, group };
+}
+
 /** A small problem by chance, each kind of rule in about one of three. */
 export function chanceProblem(seed: number): RoundProblem {
   const random = randomFrom(seed);

@@ -27,6 +27,7 @@ export const readingLevel: Command = {
       prepared: ofKit,
       sheet,
       paper: 'a4',
+      period: null,
       languages: { cards: language, key: language },
     });
     if (cards.length === 0) return EXIT.findings;

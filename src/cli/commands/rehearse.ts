@@ -57,6 +57,7 @@ export const rehearse: Command = {
         prepared,
         sheet: sheetIn(language, sheetOf(prepared)),
         paper,
+        period: null,
         languages: { cards: language, key: language },
       };
       const typesetter = startTypesetter();

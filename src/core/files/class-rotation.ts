@@ -5,7 +5,7 @@ import type { Adult, Break, Rotation, RotationGroup, RotationTable } from '../ro
 import type { Wish } from '../rotation/wish.ts';
 import type { Activity, ActivityTable } from './activity.ts';
 import { type ClassOfDay, stretchOf } from './class-plan.ts';
-import { lettersOf } from './group-words.ts';
+import { groupsOfSize, lettersOf } from './group-words.ts';
 import type { LateGroup, PeriodChanges } from './period-changes.ts';
 import { arrivalsOf, wishesOf } from './wishes-of.ts';
 
@@ -181,7 +181,7 @@ function countOf({ pupils, day }: ClassOfDay, assume: Assume): number {
     key: 'period.assumed.group-size',
     facts: { pupils: assumedTimes.groupSize },
   });
-  return Math.max(1, Math.ceil(pupils / size));
+  return groupsOfSize(pupils, size);
 }
 
 /** Those whom the visit lists; else as many as it counts, who stand anywhere. */

@@ -33,12 +33,13 @@ export interface DoneContext {
   readonly decimal: DecimalMark;
 }
 
-const COLUMNS = ['class', 'group', 'table', 'copy', 'from', 'to'] as const;
+const COLUMNS = ['class', 'kind', 'group', 'table', 'copy', 'from', 'to'] as const;
 type Column = (typeof COLUMNS)[number];
 
 /** Headings in English and Spanish, in small letters. */
 const WORDS: Readonly<Record<Column, readonly string[]>> = {
   class: ['class', 'clase'],
+  kind: ['kind'],
   group: ['group', 'grupo'],
   table: ['table', 'mesa'],
   copy: ['copy', 'copia'],
@@ -58,7 +59,7 @@ export function readDoneFile(file: SourceText, context: DoneContext): DoneFile {
   if (columns === null) return { stays: [], refused: rows.map((row) => refused(row, 'done.no-heading')) };
   const stays: DoneStay[] = [];
   const notUsed: RefusedRow[] = [];
-  for (const row of rows.slice(heading + 1)) {
+  for (const row of rows.slice(heading + 1).filter((each) => isVisit(each, columns))) {
     const found = row.fault ?? stayIn(row, columns, context);
     if (typeof found === 'string') notUsed.push(refused(row, found));
     else if (stays.some((stay) => isSameVisit(stay, found))) notUsed.push(refused(row, 'done.twice'));
@@ -78,6 +79,10 @@ function columnsOf(cells: readonly string[]): Columns | null {
   });
   return found.has('group') && found.has('table') && found.has('from') ? found : null;
 }
+
+/** The plan's own CSV has rows of other kinds too: what a group does while it waits, and where adults stand. */
+const isVisit = ({ cells }: TableRow, columns: Columns): boolean =>
+  !['wait', 'adult'].includes((cells[columns.get('kind') ?? -1] ?? '').trim());
 
 /** A row as a stay, or why it is none. */
 function stayIn(row: TableRow, columns: Columns, context: DoneContext): DoneStay | string {

@@ -86,6 +86,13 @@ function languageIn(node: MapNode['entries'][number]['node'], label: string, con
   return paperLanguages.find((each) => each === choice) ?? null;
 }
 
+/**
+ * As many groups as it takes for none to be larger than wanted.
+ *
+ * @example groupsOfSize(26, 4) // => 7
+ */
+export const groupsOfSize = (pupils: number, size: number): number => Math.max(1, Math.ceil(pupils / size));
+
 const LETTERS = 26;
 
 /**

@@ -13,6 +13,7 @@ import { openFile } from './file-header.ts';
 import { gravityField, readGravity, writtenGravity } from './gravity-fields.ts';
 import {
   type GroupWords,
+  groupsOfSize,
   languageFields,
   type PaperLanguage,
   paperLanguages,
@@ -116,7 +117,11 @@ export function readVisitFile(file: SourceText): ReadVisit {
   };
   const { filled } = checkFields(root, visitFields, owner, context);
   const date = textIn(filled, 'date');
-  const count = countIn(filled, 'groups') ?? null;
+  const pupils = countIn(filled, 'pupils') ?? null;
+  const size = countIn(filled, 'group size') ?? null;
+  const ofSize = pupils === null || size === null ? null : groupsOfSize(pupils, size);
+  const labelled = entryOf(root, 'group labels') !== undefined;
+  const count = countIn(filled, 'groups') ?? (labelled ? null : ofSize);
   const groups = readGroups(root, count, context);
   return {
     source,
@@ -131,7 +136,7 @@ export function readVisitFile(file: SourceText): ReadVisit {
       ...groups,
       cardsIn: paperLanguageIn(filled, 'cards in'),
       keyIn: paperLanguageIn(filled, 'key in'),
-      pupils: countIn(filled, 'pupils') ?? null,
+      pupils,
       helpers: countIn(filled, 'helpers') ?? null,
       period: measuredIn(filled, 'period') ?? null,
       day: readDay(root, filled, context),

@@ -1,10 +1,12 @@
 import { type RoundBook, roundBook } from './round-book.ts';
 import type { RoundAnswer, RoundProblem } from './round-chart.ts';
+import { soonestCycle } from './round-cycle.ts';
 import { nearestPlan } from './round-nearest.ts';
 import { changesBetween, chartOf, type PlanFound } from './round-plan.ts';
-import { rootOf } from './round-root.ts';
+import { type Root, rootOf } from './round-root.ts';
 import { soonestPlan } from './round-soonest.ts';
 import { timeRounds } from './round-times.ts';
+import { shorterWalks } from './round-walks.ts';
 import type { SearchEffort } from './shop.ts';
 
 /**
@@ -16,7 +18,8 @@ import type { SearchEffort } from './shop.ts';
  * The bound counts, for each length, how many rounds have to be at least as long. An order of filling rounds is
  * searched until the bound is reached, or all else is ruled out, or the steps are spent.
  *
- * Rounds are never empty: where all have to wait, the next one begins later. Two groups that are to be
+ * Of plans that end as soon, one in which everybody moves on by one place is given where the bound allows it
+ * (`isCyclic`), else one in which groups more often go to a table beside. Rounds are never empty: where all have to wait, the next one begins later. Two groups that are to be
  * together are never at tables apart from each other; one of them may have nothing to do meanwhile.
  *
  * @example
@@ -39,7 +42,7 @@ export function solveRounds(problem: RoundProblem, effort: SearchEffort): RoundA
   if (root.bound > latest || root.bound === Infinity) return { kind: 'impossible' };
   const found =
     problem.standing === null
-      ? soonestPlan(book, root, latest, effort)
+      ? soonestAndSimplest(book, root, latest, effort)
       : nearestPlan(book, root.bound, latest, effort, (steps) =>
           soonestPlan({ ...book, problem: { ...problem, standing: null } }, root, latest, {
             ...effort,
@@ -49,6 +52,17 @@ export function solveRounds(problem: RoundProblem, effort: SearchEffort): RoundA
   if (found.rounds === null)
     return found.isExhausted ? { kind: 'impossible' } : { kind: 'unknown', bound: found.bound };
   return answerOf(book, found, root.bound);
+}
+
+/** Where everybody can move on by one and end as soon, that plan; else one in which groups walk to the table beside. */
+function soonestAndSimplest(book: RoundBook, root: Root, latest: number, effort: SearchEffort): PlanFound {
+  const cycle = effort.steps > 0 ? soonestCycle(book) : null;
+  if (cycle !== null && cycle.end === root.bound)
+    return { rounds: cycle.rounds, bound: cycle.end, isExhausted: true, stepsLeft: effort.steps };
+  const found = soonestPlan(book, root, latest, effort, cycle);
+  if (found.rounds === null || found.rounds === cycle?.rounds) return found;
+  const end = timeRounds(book, found.rounds)?.to.at(-1);
+  return end === undefined ? found : { ...found, rounds: shorterWalks(book, found.rounds, end) };
 }
 
 function answerOf(book: RoundBook, found: PlanFound, root: number): RoundAnswer {

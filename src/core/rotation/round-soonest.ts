@@ -1,5 +1,6 @@
 import { randomFrom } from '../uncertainty/random.ts';
 import type { RoundBook } from './round-book.ts';
+import type { Cycle } from './round-cycle.ts';
 import { bestOrder } from './round-placing.ts';
 import { likingOf, limitBetween, type PlanFound } from './round-plan.ts';
 import type { Root } from './round-root.ts';
@@ -11,12 +12,18 @@ import type { SearchEffort } from './shop.ts';
  * Tries limits between what is ruled out and the best end so far, with ever more steps each. Every other time
  * the numbers of rounds by length are held to those that would end soonest, or to one round more.
  */
-export function soonestPlan(book: RoundBook, root: Root, latest: number, effort: SearchEffort): PlanFound {
+export function soonestPlan(
+  book: RoundBook,
+  root: Root,
+  latest: number,
+  effort: SearchEffort,
+  known: Cycle | null = null,
+): PlanFound {
   const random = randomFrom(effort.seed);
   let stepsLeft = effort.steps;
   let lower = root.bound;
-  let best: readonly (readonly number[])[] | null = null;
-  let bestEnd = latest + 1;
+  let best = known?.rounds ?? null;
+  let bestEnd = known?.end ?? latest + 1;
   let slice = Math.max(200, book.groupOf.length * 20);
   for (let turn = 0; stepsLeft > 0 && lower < bestEnd; turn += 1) {
     const isProfile = turn % 2 === 0;

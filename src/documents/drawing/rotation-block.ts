@@ -13,20 +13,26 @@ export interface RowPlace {
   readonly least: number;
   /** Height of the titles under their marks; `null` where they don't all fit. */
   readonly titled: number | null;
+  /** Neither titles nor persons nor resets: a mark, as large as its line. */
+  readonly marksOnly: boolean;
 }
 
 /** Shares of a line's height: the block, the gap under it, the strip of its reset. */
 const BLOCK = { from: 0.06, to: 0.78 } as const;
+const BARE_BLOCK = { from: 0.05, to: 0.95 } as const;
 const RESET = { from: 0.8, to: 0.94 } as const;
 
 type Room = ReturnType<typeof roomOf>;
 
-const roomOf = ({ top, height, on }: RowPlace, { from, to }: Pick<ChartPart, 'from' | 'to'>) => ({
-  left: on(from),
-  right: on(to),
-  top: top + BLOCK.from * height,
-  bottom: top + BLOCK.to * height,
-});
+const roomOf = ({ top, height, on, marksOnly }: RowPlace, { from, to }: Pick<ChartPart, 'from' | 'to'>) => {
+  const share = marksOnly ? BARE_BLOCK : BLOCK;
+  return {
+    left: on(from),
+    right: on(to),
+    top: top + share.from * height,
+    bottom: top + share.to * height,
+  };
+};
 
 /** A stay as a block, a wait left open, a closed table crossed out; its reset as a hatched strip after it. */
 export function partInk(part: ChartPart, place: RowPlace, chart: RotationChart): Ink {
@@ -65,7 +71,7 @@ const corners = ({ left, right, top, bottom }: Room): [number, number][] => [
 ];
 
 const box = (room: Room, stroke: 'outline' | 'thin' | 'dashed cord'): Ink =>
-  path(corners(room), stroke, true, stroke === 'outline' ? 'paper' : 'none');
+  path(corners(room), stroke, true, 'paper');
 
 const titleRoom = (width: number, height: number) => ({ width: width - 2, height: 0.46 * height });
 
@@ -76,7 +82,7 @@ export function titleHeight(
 ): number | null {
   const block = (BLOCK.to - BLOCK.from) * height;
   const titled = chart.rows.flatMap(({ parts }) => parts.filter(({ title }) => title !== null));
-  const heights = [0.19, 0.17, 0.15, 0.13].map((share) => Math.max(least, share * block));
+  const heights = [0.19, 0.17, 0.15, 0.13, 0.11, 0.09].map((share) => Math.max(least, share * block));
   const found = heights.find((each) =>
     titled.every(
       ({ title, from, to }) => fittedWords(title ?? '', titleRoom(on(to) - on(from), block), each) !== null,
@@ -89,14 +95,14 @@ export function titleHeight(
 function markInks(
   { what, title, hasAdult, from }: ChartPart,
   room: Room,
-  { least, titled }: RowPlace,
+  { least, titled, marksOnly }: RowPlace,
   chart: RotationChart,
 ): readonly Ink[] {
   const [width, height] = [room.right - room.left, room.bottom - room.top];
-  const person = hasAdult ? Math.min(0.3 * height, 0.22 * width, 7) : 0;
+  const person = hasAdult && !marksOnly ? Math.min(0.3 * height, 0.22 * width, 7) : 0;
   const under =
     title === null || titled === null ? null : fittedWords(title, titleRoom(width, height), titled);
-  const time = chart.signals.length > 0 ? null : momentText(chart.clock, from);
+  const time = chart.signals.length > 0 || marksOnly ? null : momentText(chart.clock, from);
   const timeFits = time !== null && fittedWords(time, { width: width - 2, height: 0.25 * height }, least);
   // As much for one line as for two: marks beside each other are of one size.
   const below = under === null ? 0 : Math.min(0.46 * height, 2 * LINE * under.height);
@@ -170,8 +176,8 @@ const linesAt = (
   });
 
 /** The table is put back: a thin hatched strip, lower than the block, so that the next one may begin meanwhile. */
-function resetInks({ to, resetTo }: ChartPart, { top, height, on }: RowPlace): readonly Ink[] {
-  if (resetTo <= to) return [];
+function resetInks({ to, resetTo }: ChartPart, { top, height, on, marksOnly }: RowPlace): readonly Ink[] {
+  if (marksOnly || resetTo <= to) return [];
   return [hatchedStrip(on(to), on(resetTo), top + RESET.from * height, top + RESET.to * height)];
 }
 

@@ -1,10 +1,11 @@
 import { momentText } from '../printing/time-text.ts';
 import type { PeriodWords } from '../text/period-words.ts';
-import { fittedWords, LINE } from './fitted-words.ts';
+import { LINE } from './fitted-words.ts';
 import { hatching } from './hatching.ts';
 import { type Ink, lettersWidth, path, together, words } from './ink.ts';
 import { partInk, titleHeight } from './rotation-block.ts';
 import { describeRotation } from './rotation-description.ts';
+import { labelInk, labelWidth } from './rotation-labels.ts';
 import { legendInk } from './rotation-legend.ts';
 import type { ChartRow, RotationChart } from './rotation-rows.ts';
 import { svgSheet } from './svg-sheet.ts';
@@ -17,11 +18,13 @@ export interface RotationPictureOptions {
   readonly height: number;
   /** Least height of letters: 2.5 on a sheet in the hand, more on a wall. */
   readonly least: number;
+  /** Nothing but marks, as large as they can be: what is read from the back of the room. */
+  readonly marksOnly?: true;
 }
 
 const MARGIN = 1;
 /** Few groups do not make lines as high as a door. */
-const HIGHEST_ROW = 34;
+const HIGHEST_ROW = 42;
 const LOWEST_ROW = 6.5;
 
 interface Frame extends RotationPictureOptions {
@@ -46,17 +49,20 @@ export function rotationPicture(
 ): string {
   const frame = frameOf(chart, periodWords, options);
   const { row, on, least } = frame;
-  const titled = titleHeight(chart, { height: row, on, least });
+  const marksOnly = options.marksOnly === true;
+  const titled = marksOnly ? null : titleHeight(chart, { height: row, on, least });
   const inks = [
     ...aroundInks(frame),
     ...signalInks(frame),
     ...chart.rows.flatMap((each, n) => [
       ...rowInks(frame, each, n),
-      ...each.parts.map((part) => partInk(part, { top: n * row, height: row, on, least, titled }, chart)),
+      ...each.parts.map((part) =>
+        partInk(part, { top: n * row, height: row, on, least, titled, marksOnly }, chart),
+      ),
     ]),
     ...breakInks(frame),
     ...axisInks(frame),
-    legendInk(chart, periodWords, {
+    legendInk(marksOnly ? bare(chart) : chart, periodWords, {
       left: frame.left,
       top: frame.bottom + 3.2 * least,
       width: on(chart.lasts) - frame.left,
@@ -69,6 +75,15 @@ export function rotationPicture(
     description: describeRotation(chart, periodWords),
   });
 }
+
+/** What stands in a chart of marks only needs no words for the rest. */
+const bare = (chart: RotationChart): RotationChart => ({
+  ...chart,
+  rows: chart.rows.map((row) => ({
+    ...row,
+    parts: row.parts.map((part) => ({ ...part, resetTo: part.to, hasAdult: false })),
+  })),
+});
 
 function frameOf(chart: RotationChart, periodWords: PeriodWords, options: RotationPictureOptions): Frame {
   const { width, height, least } = options;
@@ -89,56 +104,12 @@ function frameOf(chart: RotationChart, periodWords: PeriodWords, options: Rotati
   };
 }
 
-const MOST_LABEL = { groups: 26, tables: 44, adults: 34 } as const;
-
-const labelSize = (chart: RotationChart, row: number, least: number): number =>
-  Math.max(
-    least,
-    Math.min(
-      (chart.lines === 'adults' ? 0.26 : 0.5) * row,
-      ...chart.rows.map(({ label }) => MOST_LABEL[chart.lines] / lettersWidth(label, 1, true)),
-    ),
-  );
-
-function labelWidth(chart: RotationChart, row: number, least: number): number {
-  const size = labelSize(chart, row, least);
-  const marks = Math.max(0, ...chart.rows.map(({ label }) => lettersWidth(label, size, true)));
-  return marks + (aboutLines(chart, row, least) === null ? 0 : ABOUT + 1.5);
-}
-
-/** Width of the titles beside their marks, millimetres. */
-const ABOUT = 30;
-
-/** Titles of tables beside their marks, where every one fits. */
-function aboutLines(chart: RotationChart, row: number, least: number) {
-  if (chart.rows.every(({ about }) => about === null)) return null;
-  const all = chart.rows.map(({ about }) =>
-    fittedWords(about ?? '', { width: ABOUT, height: 0.92 * row }, least),
-  );
-  return all.some((each) => each === null) ? null : all;
-}
-
-function rowInks(frame: Frame, { label, late }: ChartRow, n: number): readonly Ink[] {
+function rowInks(frame: Frame, { late }: ChartRow, n: number): readonly Ink[] {
   const { chart, row, left, least, on } = frame;
-  const [top, bottom] = [n * row, (n + 1) * row];
-  const middle = (top + bottom) / 2 - 0.08 * row;
-  const size = labelSize(chart, row, least);
-  const about = aboutLines(chart, row, least)?.[n] ?? null;
-  const marks = labelWidth(chart, row, least) - (about === null ? 0 : ABOUT + 1.5);
+  const middle = (n + 0.5) * row - (frame.marksOnly === true ? 0 : 0.08 * row);
   return [
-    words(about === null ? [left - 1.5, middle + 0.36 * size] : [marks, middle + 0.36 * size], label, {
-      size,
-      bold: true,
-      anchor: 'end',
-    }),
-    ...(about?.lines ?? []).map((line, k) =>
-      words(
-        [marks + 1.5, middle + (k - ((about?.lines.length ?? 1) - 1) / 2) * LINE * least + 0.34 * least],
-        line,
-        { size: least, anchor: 'start' },
-      ),
-    ),
-    ...(n === 0 ? [] : [level(frame, top, 'hatch', chart.begins, chart.bell)]),
+    labelInk(chart, n, { row, least, left, middle }),
+    ...(n === 0 ? [] : [level(frame, n * row, 'hatch', chart.begins, chart.bell)]),
     ...(late === null || lettersWidth(late.text, least) > on(late.to) - on(chart.begins) - 1
       ? []
       : [words([on(late.to) - 1, middle + 0.34 * least], late.text, { size: least, anchor: 'end' })]),

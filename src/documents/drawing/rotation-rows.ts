@@ -1,12 +1,12 @@
 import type { ClassPeriod, FilledWait } from '../../core/rotation/class-period.ts';
 import {
   adultWords,
+  longWaitsOf,
   type PeriodWords,
   postsOf,
   staysOf,
   tableOf,
   timetableOf,
-  waitsOf,
 } from '../text/period-words.ts';
 
 /** What the lines of a chart stand for. */
@@ -110,15 +110,16 @@ function groupRow(words: PeriodWords, label: string, arrives: number): ChartRow 
           hasAdult: table?.needsAdult ?? false,
         };
       }),
-      ...waitsOf(period)
+      ...longWaitsOf(period)
         .filter(({ group }) => group === label)
         .map((wait) => waitPart(words, wait)),
     ].sort((a, b) => a.from - b.from),
   };
 }
 
-function waitPart({ say }: PeriodWords, { task, from, to }: FilledWait): ChartPart {
-  const word = say('rotation.mark.wait');
+function waitPart({ say, period }: PeriodWords, { task, from, to }: FilledWait): ChartPart {
+  // Until the bell there is time to spare, and nothing to wait for.
+  const word = say(to >= period.rotation.bell ? 'rotation.mark.spare' : 'rotation.mark.wait');
   const [what, short] =
     task === null
       ? [word, null]

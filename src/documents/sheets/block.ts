@@ -111,7 +111,7 @@ export interface SheetOfPaper {
   readonly title: string;
   /** BCP 47. */
   readonly language: string;
-  readonly paper: Paper;
+  readonly paper: Paper | PosterPaper;
   /** Large type for what is read standing, sign size for what is read from the back of the room. */
   readonly size: 'usual' | 'large' | 'sign';
   /** As many sides as there may be: where words are long, they are set smaller until the sheet has no more. */
@@ -123,3 +123,6 @@ export interface SheetOfPaper {
 }
 
 export type Paper = 'a4' | 'us-letter';
+
+/** Twice as large, for what is read from the back of the room. */
+export type PosterPaper = 'a3' | 'us-tabloid';

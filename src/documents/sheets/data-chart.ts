@@ -5,6 +5,7 @@ import type { Block, Cell, SheetOfPaper } from './block.ts';
 import { comparing } from './chart-comparing.ts';
 import { numbers, ordering } from './chart-numbers.ts';
 import { hasWork, pullReasons, work } from './chart-work.ts';
+import { routeLines } from './group-routes.ts';
 import { type GroupLabel, type Readers, readersOf } from './groups.ts';
 import { gravityText } from './guide/pencil.ts';
 import type { PaperJob, SheetKind } from './paper-job.ts';
@@ -22,6 +23,7 @@ type Level = (typeof LEVELS)[number];
 export const dataCharts: SheetKind = {
   name: 'charts',
   of: 'visit',
+  isTimed: true,
   build: (job) => {
     const readers = readersOf(job.prepared.visit, job.languages.cards);
     const wished = job.prepared.activity?.level ?? null;
@@ -57,6 +59,9 @@ function chart(job: PaperJob, level: Level, group: GroupLabel, language: Languag
       about: say(`sheet.chart.about-${level}`, level === 3 ? { gravity: gravityText(job, language) } : {}),
       facts: [[say('page.chart.group'), group ?? '________'], ...facts],
     },
+    ...(group === null ? [] : routeLines(job, group, language)).map(
+      (text): Block => ({ block: 'text', text, tone: 'strong' }),
+    ),
     roles(say, level),
     ...sheet.tables.flatMap((table, n) => {
       const extra = extraMarks(job.prepared.tables[n]);

@@ -1,4 +1,5 @@
 import type { Prepared } from '../../core/prepare.ts';
+import type { Period } from '../../core/rotation/class-period.ts';
 import type { Sheet } from '../pages/sheet.ts';
 import type { Language } from '../sentences/language.ts';
 import type { Paper, SheetOfPaper } from './block.ts';
@@ -8,6 +9,8 @@ export interface PaperJob {
   readonly prepared: Prepared;
   readonly sheet: Sheet;
   readonly paper: Paper;
+  /** The timetable of the visit's classes; `null` where none was made, and on all that is laminated once. */
+  readonly period: Period | null;
   readonly languages: PaperLanguages;
 }
 
@@ -21,5 +24,7 @@ export interface PaperLanguages {
 export interface SheetKind {
   readonly name: string;
   readonly of: 'kit' | 'visit';
+  /** It tells of the timetable, which takes a moment to make. */
+  readonly isTimed?: true;
   readonly build: (job: PaperJob) => readonly SheetOfPaper[];
 }

@@ -26,6 +26,7 @@ import { extraMarks, notPreparedBlocks, visitFacts, visitSheet } from './visit-s
 export const teachersGuide: SheetKind = {
   name: 'guide',
   of: 'visit',
+  isTimed: true,
   build: (job) => [guide(job), hazardSheet(job)],
 };
 

@@ -27,11 +27,10 @@ export function chanceLines({ say, at, period, language }: PeriodWords): readonl
   if (chance === null || timetableOf(period) === null) return [];
   const { byTheBell, ends, waits, byTheClock } = chance;
   const long = waits.filter(({ expected }) => expected >= 60);
+  const all = waits.map(({ expected }) => expected);
   const about = (time: number): string => aboutLength(language, time);
-  const same = new Set(waits.map(({ expected }) => about(expected)));
-  const each = waits.map(({ group, expected }) =>
-    say('rotation.waiting.group', { group, time: about(expected) }),
-  );
+  const [least, most] = [about(Math.min(...all)), about(Math.max(...all))];
+  const longest = waits.filter(({ expected }) => about(expected) === most).map(({ group }) => group);
   return [
     say('rotation.sure', { times: shareText(say, byTheBell) }),
     say('rotation.sure.ends', {
@@ -43,9 +42,9 @@ export function chanceLines({ say, at, period, language }: PeriodWords): readonl
       ? []
       : long.length === 0
         ? [say('rotation.waiting.none')]
-        : same.size === 1
-          ? [say('rotation.waiting.all', { time: about(long[0]?.expected ?? 0) })]
-          : [say('rotation.waiting', { waits: each })]),
+        : least === most
+          ? [say('rotation.waiting.all', { time: most })]
+          : [say('rotation.waiting', { from: least, to: most, groups: longest })]),
     ...(byTheClock === null ? [] : [cutOffText(say, byTheClock)]),
   ];
 }

@@ -7,12 +7,12 @@ import { clashSayings } from './clash-said.ts';
 import { chanceLines, gainLines } from './period-chance-said.ts';
 import {
   adultWords,
+  longWaitsOf,
   type PeriodWords,
   paperTask,
   postsOf,
   tableOf,
   timetableOf,
-  waitsOf,
 } from './period-words.ts';
 import { listed, plain, type Saying } from './saying.ts';
 import type { Wished } from './wish-text.ts';
@@ -148,7 +148,7 @@ function closedText({ say, at }: PeriodWords, { table, because, parts, during }:
 /** Group by group when it waits and what there is for it. */
 function waitLines(words: PeriodWords): readonly string[] {
   const { say, period } = words;
-  const waits = waitsOf(period);
+  const waits = longWaitsOf(period);
   return period.rotation.groups.flatMap(({ label }) => {
     const own = waits.filter(({ group }) => group === label);
     return own.length === 0

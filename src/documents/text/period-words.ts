@@ -71,6 +71,13 @@ export function waitsOf(period: ClassPeriod): readonly FilledWait[] {
   return (timetableOf(period)?.waits ?? []).map((wait) => ({ ...wait, task: null }));
 }
 
+/** Nobody begins anything in less, seconds: common practice, no source. */
+const WORTH_TELLING = 120;
+
+/** Waits that have something to do in them, or that are long enough to need it. */
+export const longWaitsOf = (period: ClassPeriod): readonly FilledWait[] =>
+  waitsOf(period).filter(({ task, from, to }) => task !== null || to - from >= WORTH_TELLING);
+
 /** A table of the rotation by its mark. */
 export const tableOf = ({ rotation }: ClassPeriod, mark: string): RotationTable | undefined =>
   rotation.tables.find((table) => table.mark === mark);

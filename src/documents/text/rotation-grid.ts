@@ -4,7 +4,7 @@ import { clockText } from '../printing/time-text.ts';
 /** A rotation in letters: widths true to time, as far as the columns allow. */
 const LEAST_STEP = 30;
 /** Steps of time that one letter may stand for, seconds. */
-const STEPS = [LEAST_STEP, 60, 90, 120, 180, 300, 600] as const;
+const STEPS = [LEAST_STEP, 40, 45, 60, 90, 120, 180, 300, 600] as const;
 
 /**
  * The chart in a terminal: a line a row, a letter for so many seconds. Blocks stand between bars, a wait is

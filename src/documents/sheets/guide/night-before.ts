@@ -3,6 +3,7 @@ import type { Equipment } from '../../../core/description/equipment.ts';
 import type { TableSheet } from '../../pages/sheet.ts';
 import { cautionsOf } from '../../sentences/caution-words.ts';
 import { machineName } from '../../text/explain-text.ts';
+import { timetableOf } from '../../text/period-words.ts';
 import { outcomeShort } from '../../text/prediction-text.ts';
 import type { Block, Cell } from '../block.ts';
 import { dataCharts } from '../data-chart.ts';
@@ -74,7 +75,19 @@ function printOrder(job: PaperJob, say: Say): readonly (readonly Cell[])[] {
       say(`guide.print.${use}.for`, use === 'rekey' ? { arrival: say('sheet.arrival') } : {}),
     ]),
     ...chartRows(job, groups === null, say),
+    ...rotationRows(job, say),
   ];
+}
+
+/** What a timetable adds, where there is one: chart and poster for the wall, slips to cut apart. */
+function rotationRows({ period }: PaperJob, say: Say): readonly (readonly Cell[])[] {
+  const planned = period?.classes.filter((each) => timetableOf(each) !== null) ?? [];
+  const sheets = planned.length === 0 ? [] : ['rotation', 'rotation.poster', 'routes', 'visitors', 'posts'];
+  return sheets.map((sheet): readonly Cell[] => [
+    { text: say(`sheet.${sheet}`), strong: true },
+    say('guide.print.count', { count: sheet === 'posts' ? 1 : planned.length }),
+    say(`guide.print.${sheet}.for`),
+  ]);
 }
 
 /** The charts that are really built, by the titles that they carry: one a group at each level, in its language. */

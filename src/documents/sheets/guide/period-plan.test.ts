@@ -1,5 +1,6 @@
 import { expect, test } from 'vitest';
 import { demoPrepared, paperJob, rowsOf, wordsOf } from '../../../../test/documents/demo-prepared.ts';
+import { dayOf, demoPeriod } from '../../../../test/documents/made-period.ts';
 import { sayIn } from '../say.ts';
 import { teachersGuide } from '../teachers-guide.ts';
 import { periodPlan, planOf } from './period-plan.ts';
@@ -27,7 +28,7 @@ test('more tables than the period has time for are not squeezed: fewer are seen'
 });
 
 test('the plan of the demo says its minutes, where groups begin and who tells of what', () => {
-  const guide = guideWith((text) => text);
+  const guide = guideWith((text) => text.replace(/^period:.*$/m, 'period: 50 min'));
   const rows = rowsOf(guide).filter(([minute]) => /^(before|\d+ to \d+)$/.test(minute ?? ''));
   expect(rows.map(([minute, what]) => `${minute}: ${what}`)).toEqual([
     'before: Arrival check',
@@ -66,4 +67,27 @@ test('more groups than tables share the first ones, and the sheet says how', () 
 test('without a visit nothing is said of groups that nobody counted', () => {
   const job = paperJob({ ...demoPrepared(), visit: null });
   expect(JSON.stringify(periodPlan(job, sayIn('en')))).not.toContain('Begin with');
+});
+
+test('with a timetable the guide has its rounds, who is where, and each signal', () => {
+  const [guide] = teachersGuide.build(paperJob(demoPrepared(), { period: dayOf(demoPeriod()) }));
+  if (guide === undefined) throw new Error('no guide');
+  const rows = rowsOf(guide).filter(([when]) => /^(before|[\d:]+ to [\d:]+)$/.test(when ?? ''));
+  expect(rows.map(([when, what]) => `${when}: ${what}`)).toEqual([
+    'before: Arrival check',
+    '9:00 to 9:05: Start',
+    '9:05 to 9:10:17: Round 1',
+    '9:10:47 to 9:16:04: Round 2',
+    '9:16:34 to 9:21:51: Round 3',
+    '9:22:21 to 9:27:38: Round 4',
+    '9:28:08 to 9:33:25: Round 5',
+    '9:33:55 to 9:39:12: Round 6',
+    '9:39:42 to 9:44:59: Round 7',
+    '9:45 to 9:50: Talk',
+  ]);
+  expect(rows[2]?.[2]).toBe('Group and table: A 1, B 2, C 3, D 4, E 5 and F 6. The signal at 9:10:17.');
+  const words = wordsOf(guide);
+  expect(words).toContain('All are done by the bell 9 times of 10.');
+  expect(words).toContain('26 pupils in 6 groups: 2 of 5 and 4 of 4.');
+  expect(words.join('\n')).not.toContain('a tenth to start');
 });

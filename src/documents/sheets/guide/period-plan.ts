@@ -2,6 +2,7 @@ import type { Block, Cell } from '../block.ts';
 import type { PaperJob } from '../paper-job.ts';
 import type { Say } from '../say.ts';
 import { needsAdult } from './hazard-sheet.ts';
+import { timetablePlan } from './timetable-plan.ts';
 
 /** A period where the visit says none, minutes: assumed, and said so on the sheet. */
 const ASSUMED_PERIOD = 45;
@@ -47,9 +48,17 @@ export function planOf(stated: number | null, tables: number): PeriodPlan {
   };
 }
 
-/** A plain plan of the period; all groups move together, at a signal. */
+/** How large the groups are, and where adults have to be. */
+const peopleLines = (job: PaperJob, say: Say): readonly string[] => [
+  ...sizes(job.prepared.visit?.pupils ?? null, job.prepared.visit?.groups ?? null, say),
+  ...placesOfAdults(job, say),
+];
+
+/** The period as its timetable has it; without one, a plain plan: all groups move together, at a signal. */
 export function periodPlan(job: PaperJob, say: Say): readonly Block[] {
   const { visit } = job.prepared;
+  if (job.period !== null)
+    return [...timetablePlan(job, say), { block: 'list', items: peopleLines(job, say) }];
   const tables = job.sheet.tables.filter(({ setups }) => setups.length > 0).map(({ mark }) => mark);
   if (tables.length === 0) return [];
   const stated = visit?.period ?? null;
@@ -78,16 +87,19 @@ export function periodPlan(job: PaperJob, say: Say): readonly Block[] {
         ...(plan.rounds < tables.length
           ? [say('guide.plan.not-all', { rounds: plan.rounds, tables: tables.length })]
           : []),
-        ...sizes(visit?.pupils ?? null, visit?.groups ?? null, say),
-        ...placesOfAdults(job, say),
+        ...peopleLines(job, say),
       ],
     },
   ];
 }
 
 /** Where an adult has to stay, what the others do, and whether there are enough of them. */
-function placesOfAdults({ sheet, prepared: { visit } }: PaperJob, say: Say): readonly string[] {
-  const tables = sheet.tables.filter(({ setups }) => setups.length > 0).filter(needsAdult);
+function placesOfAdults({ sheet, period, prepared: { visit } }: PaperJob, say: Say): readonly string[] {
+  const planned = period?.classes.flatMap((each) => each.rotation.tables) ?? [];
+  // Where the timetable has somebody at a table, it has said so already.
+  const tables = sheet.tables
+    .filter((table) => table.setups.length > 0 && needsAdult(table))
+    .filter(({ mark }) => !planned.some((table) => table.mark === mark && table.needsAdult));
   const adults = visit?.helpers == null ? null : visit.helpers + 1;
   if (tables.length === 0) return [];
   const walk = say('guide.plan.walk', { carried: say('sheet.carried') });

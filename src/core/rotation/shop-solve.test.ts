@@ -1,0 +1,80 @@
+import fc from 'fast-check';
+import { expect, test } from 'vitest';
+import { knownShops } from '../../../test/reference/open-shop.ts';
+import { chanceShop, openShop } from '../../../test/shops/chance-shops.ts';
+import { faultsOf, soonestOfAll } from '../../../test/shops/every-schedule.ts';
+import { taillardRows } from '../../../test/shops/taillard.ts';
+import type { Shop } from './shop.ts';
+import { solveShop } from './shop-solve.ts';
+
+const effort = { seed: 1, steps: 100_000 };
+
+/** The answer, with what its schedule breaks in place of the schedule. */
+function judged(shop: Shop): object {
+  const answer = solveShop(shop, effort);
+  if (answer.kind !== 'schedule') return answer;
+  const { starts, end, bound, proof } = answer;
+  const last = starts.reduce(
+    (most, start, task) => Math.max(most, start + (shop.lengths[task] as number)),
+    0,
+  );
+  return { end, bound, faults: faultsOf(shop, starts), isProved: proof !== 'none', endsAsSaid: last === end };
+}
+
+const proved = (end: number): object => ({ end, bound: end, faults: [], isProved: true, endsAsSaid: true });
+
+test.each(knownShops)(
+  '$id ends at $soonest, and it is proved that nothing ends sooner',
+  ({ rows, soonest }) => {
+    expect(judged(openShop(rows))).toEqual(proved(soonest));
+  },
+);
+
+test.each(knownShops.filter(({ seeds }) => seeds !== null))(
+  'the rows of $id are those that the published generator makes of its seeds',
+  ({ rows, seeds }) => {
+    expect(taillardRows(seeds?.size ?? 0, seeds?.time ?? 0, seeds?.machine ?? 0)).toEqual(rows);
+  },
+);
+
+test('a small shop with any rules ends as soon as the soonest of every schedule, or is impossible as it is', () => {
+  fc.assert(
+    fc.property(fc.integer({ min: 1, max: 1_000_000 }), (seed) => {
+      const shop = chanceShop(seed);
+      const soonest = soonestOfAll(shop);
+      expect(judged(shop)).toEqual(soonest === null ? { kind: 'impossible' } : proved(soonest));
+    }),
+    { numRuns: 300, seed: 5 },
+  );
+});
+
+test('whatever is spent, the schedule keeps all rules and its end is no sooner than the bound', () => {
+  fc.assert(
+    fc.property(
+      fc.array(fc.array(fc.integer({ min: 1, max: 30 }), { minLength: 5, maxLength: 5 }), {
+        minLength: 5,
+        maxLength: 5,
+      }),
+      fc.nat(20),
+      (rows, steps) => {
+        const shop = openShop(rows);
+        const answer = solveShop(shop, { seed: 3, steps });
+        if (answer.kind !== 'schedule')
+          throw new Error(`an open shop always has a schedule, not ${answer.kind}`);
+        expect(faultsOf(shop, answer.starts)).toEqual([]);
+        expect(answer.end).toBeGreaterThanOrEqual(answer.bound);
+        expect(answer.proof !== 'none').toBe(answer.end === answer.bound);
+      },
+    ),
+    { numRuns: 100, seed: 6 },
+  );
+});
+
+test('the same seed and steps give the same schedule', () => {
+  const shop = openShop(taillardRows(7, 1840686215, 1827454623));
+  expect(solveShop(shop, { seed: 9, steps: 50 })).toEqual(solveShop(shop, { seed: 9, steps: 50 }));
+});
+
+test('a time between units is refused', () => {
+  expect(() => solveShop(openShop([[1.5]]), effort)).toThrow(RangeError);
+});
