@@ -6,7 +6,10 @@ import { sentence } from '../sentences/sentence.ts';
 import type { ScaleSheet, SetupSheet } from './sheet.ts';
 
 /** How a setup's scale is held, zeroed and read, a line an order; or what is counted instead. */
-export function readingLines(language: Language, { scale, reads }: SetupSheet): readonly string[] {
+export function readingLines(
+  language: Language,
+  { scale, reads }: Pick<SetupSheet, 'scale' | 'reads'>,
+): readonly string[] {
   const held =
     scale === null
       ? []

@@ -49,11 +49,16 @@ export function tablePage(language: Language, sheet: Sheet, table: TableSheet): 
   );
 }
 
+/** A setup without anything that is known of its reading: all that a card is made from. */
+export type CardSetup = Omit<SetupSheet, 'prediction'>;
+export type CardTable = Omit<TableSheet, 'setups'> & { readonly setups: readonly CardSetup[] };
+
 /** A warning is told by its sign and its word; colour has no part in it. */
 const SIGN =
   '<svg viewBox="0 0 24 24" aria-hidden="true" fill="none" stroke="currentColor" stroke-width="1.6" stroke-linejoin="round"><path d="M12 3 22 21H2Z"/><path d="M12 9.5v5.5M12 17.6v.6" stroke-linecap="round"/></svg>';
 
-function care(language: Language, table: TableSheet): string {
+/** What to take care of at a table. */
+export function care(language: Language, table: CardTable): string {
   const cautions = cautionsOf(table);
   if (cautions.length === 0) return '';
   const items = cautions.map((caution) => `<li>${escapeText(pupilCaution(language, caution))}</li>`);
@@ -72,7 +77,8 @@ function cautionSources(language: Language, table: TableSheet): string {
   return `<p class="local">${escapeText(text)}</p>`;
 }
 
-function setupSection(language: Language, table: TableSheet, setup: SetupSheet): string {
+/** One setup: its drawing, how it is built and how it is read. */
+export function setupSection(language: Language, table: CardTable, setup: CardSetup): string {
   const say = (key: string, facts = {}) => sentence(language, key, facts);
   const heading = say('page.setup', { mark: setup.mark });
   const steps = setup.steps.map((step) => `<li>${escapeText(sentence(language, step.key, step.facts))}</li>`);
@@ -91,7 +97,7 @@ function setupSection(language: Language, table: TableSheet, setup: SetupSheet):
 }
 
 /** The picture, or one for each stage under its heading; what is a sign and not to scale is said once. */
-function figureOf(language: Language, table: TableSheet, setup: SetupSheet): string {
+function figureOf(language: Language, table: CardTable, setup: CardSetup): string {
   const say = (key: string, facts = {}) => sentence(language, key, facts);
   const heading = say('page.setup', { mark: setup.mark });
   const pictures = setup.figures.map(({ title, drawing }) => {
@@ -110,7 +116,7 @@ function figureOf(language: Language, table: TableSheet, setup: SetupSheet): str
 }
 
 /** How the scale is held and when it is read: the part that decides what it shows. */
-function reading(language: Language, setup: SetupSheet): string {
+function reading(language: Language, setup: CardSetup): string {
   const title =
     setup.scale === null
       ? sentence(language, 'page.read')

@@ -1,5 +1,5 @@
 import type { Caution } from '../../core/description/step.ts';
-import type { TableSheet } from '../pages/sheet.ts';
+import type { SetupSheet } from '../pages/sheet.ts';
 import type { Language } from './language.ts';
 import { hasSentence, sentence } from './sentence.ts';
 
@@ -13,7 +13,9 @@ export const pupilCaution = (language: Language, { key, facts }: Caution): strin
   sentence(language, hasSentence(language, `${key}.pupil`) ? `${key}.pupil` : key, facts);
 
 /** Each caution of a table once, in the order of its setups. */
-export function cautionsOf(table: TableSheet): readonly Caution[] {
+export function cautionsOf(table: {
+  readonly setups: readonly Pick<SetupSheet, 'cautions'>[];
+}): readonly Caution[] {
   const found = new Map<string, Caution>();
   for (const setup of table.setups)
     for (const caution of setup.cautions) if (!found.has(caution.key)) found.set(caution.key, caution);

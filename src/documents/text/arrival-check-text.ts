@@ -46,15 +46,19 @@ function checkLines(language: Language, table: PreparedTable): readonly string[]
 }
 
 /** On the screen no row is ringed: the next reading is typed in. Figures as they stand on the instrument. */
-function stepsText(language: Language, at: Predicted): readonly string[] {
-  return stepsOutside(at, false).map(({ key, facts }, n) => {
+const stepsText = (language: Language, at: Predicted): readonly string[] =>
+  stepsOutsideText(language, at).map((step, n) => `  ${n + 1}. ${step}`);
+
+/** What to do where the arrival reading lies outside, in this order. */
+export function stepsOutsideText(language: Language, at: Predicted): readonly string[] {
+  return stepsOutside(at, false).map(({ key, facts }) => {
     const told = Object.entries(facts).map(([name, fact]): readonly [string, Fact] => {
       if (typeof fact === 'number') return [name, onTheMarks(language, at, fact)];
       return typeof fact === 'object' && 'si' in fact
         ? [name, onTheMarks(language, at, fact.si)]
         : [name, fact];
     });
-    return `  ${n + 1}. ${sentence(language, key, Object.fromEntries(told))}`;
+    return sentence(language, key, Object.fromEntries(told));
   });
 }
 

@@ -90,7 +90,7 @@ function section(title: string, paragraphs: readonly (readonly string[])[]): rea
 }
 
 /** The verdict; where it isn't the card that a reading is held against, against what. */
-function verdictText(language: Language, judgement: Judgement, at: JudgedReading['at']): string {
+export function verdictText(language: Language, judgement: Judgement, at: JudgedReading['at']): string {
   if (isFelt(judgement)) return sentence(language, 'review.felt');
   const verdict = sentence(language, `verdict.${judgement.verdict}`);
   return judgement.station === null
@@ -142,8 +142,19 @@ const goodText = (language: Language, at: JudgedReading['at']): string => {
   return good === null ? '–' : rangeText(language, at.prediction, good);
 };
 
-/** What to say: how it was read, likely causes with how likely, the one thing to try, and what tells them apart. */
-function remarks(
+/** The remarks below a reading, as wide as the table has room for. */
+const remarks = (
+  language: Language,
+  judged: JudgedReading,
+  setups: readonly JudgedReading['at'][],
+): readonly string[] =>
+  judgedRemarks(language, judged, setups).flatMap((each) => wrapped(onOneLine(each), WIDTH - 6));
+
+/**
+ * What there is to say of a reading, a sentence each: how it was read, likely causes with how likely, the one
+ * thing to try, and what tells them apart.
+ */
+export function judgedRemarks(
   language: Language,
   judged: JudgedReading,
   setups: readonly JudgedReading['at'][],
@@ -159,7 +170,7 @@ function remarks(
     ...writtenRemarks(language, judgement.meaning),
     ...whatHappened(language, judgement, setups),
     ...reckonedAt(judged).flatMap((reckoned) => reckonedText(language, reckoned)),
-  ].flatMap((each) => wrapped(onOneLine(each), WIDTH - 6));
+  ];
 }
 
 function whatHappened(

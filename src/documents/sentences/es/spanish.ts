@@ -16,6 +16,7 @@ import { findings } from './findings.ts';
 import { guide } from './guide.ts';
 import { headings } from './headings.ts';
 import { kinds } from './kinds.ts';
+import { live } from './live.ts';
 import { mistakes } from './mistakes.ts';
 import { outcomes } from './outcomes.ts';
 import { periodFields } from './period-fields.ts';
@@ -57,6 +58,7 @@ export const spanish = {
     findings,
     headings,
     kinds,
+    live,
     mistakes,
     outcomes,
     periodFields,
