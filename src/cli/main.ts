@@ -15,6 +15,7 @@ import { print } from './commands/print.ts';
 import { readingLevel } from './commands/reading-level.ts';
 import { rehearse } from './commands/rehearse.ts';
 import { review } from './commands/review.ts';
+import { rotation } from './commands/rotation.ts';
 import { schema } from './commands/schema.ts';
 import { trials } from './commands/trials.ts';
 import { version } from './version.ts';
@@ -28,6 +29,7 @@ const commands: readonly Command[] = [
   advice,
   review,
   rehearse,
+  rotation,
   trials,
   bench,
   next,

@@ -13,8 +13,43 @@ export interface JoinRequest {
   readonly seat: Seat;
 }
 
+/**
+ * What `POST /api/join` answers, and `GET /api/pass`: who this device is. The pass itself is a cookie
+ * that no script reads, one a kind of seat; where a browser holds several, `?as=group`, `?as=helper` or
+ * `?as=teacher` on `/api/pass`, `/api/parts`, `/api/entries` and `/api/stream` says which is meant. A
+ * teacher adds `&visit=` where several are open. The address that lets in with a code is `/group#CODE`
+ * or `/helper#CODE`: what stands behind the # is never sent.
+ */
+export interface PassView {
+  /** For a teacher: the visit that was opened last; `null` where none is open. */
+  readonly visit: string | null;
+  readonly seat: Seat;
+  /** `null` for a teacher: it writes under whatever name its page made. */
+  readonly device: string | null;
+  /** The server's clock. */
+  readonly now: number;
+  /** Which device writes for the group; the page asks before it takes over with a `handed` entry. */
+  readonly heldBy: 'nobody' | 'this' | 'another';
+}
+
+/** A visit in the list of `GET /api/teacher/visits`; codes are `null` once it is closed. */
+export interface VisitView {
+  readonly visit: string;
+  readonly title: string;
+  readonly opened: number;
+  readonly closed: number | null;
+  readonly code: string | null;
+  /** Lets a helper in, who sees what is expected: not for groups. */
+  readonly helperCode: string | null;
+  readonly entries: number;
+  /** Pages that listen at this moment. */
+  readonly listening: number;
+}
+
 /** `GET /api/visit?code=`: what can be chosen at the door. */
 export interface DoorView {
+  /** Which page the code lets in to: groups and helpers have a code each. */
+  readonly opens: 'group' | 'helper';
   readonly title: string;
   readonly language: string;
   readonly groups: readonly string[];
@@ -30,8 +65,15 @@ export interface EntriesRequest {
 
 export interface EntriesAnswer {
   readonly stored: readonly string[];
-  readonly refused: readonly { readonly id: string; readonly why: string }[];
+  readonly refused: readonly { readonly id: string; readonly why: EntryRefusal }[];
 }
+
+/**
+ * Why an entry will never be taken as it is. `visit`: of another visit. `seat`: this seat may not write
+ * that. `device`: another device's. `handed`: written after another device took the group over. `over`:
+ * the visit is closed. `other`: that id stands for something else.
+ */
+export type EntryRefusal = 'visit' | 'seat' | 'device' | 'handed' | 'over' | 'other';
 
 /** `GET /api/parts` (all at once) and the events of `GET /api/stream`: parts that are new or changed. */
 export type Parts<P> = Partial<{ readonly [K in keyof P]: P[K] | null }>;

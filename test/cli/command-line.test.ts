@@ -146,7 +146,7 @@ describe('what each command prints', () => {
     const { code, out } = at('demo', '--once', '--to', 'demo pages');
     expect(code).toBe(0);
     expect(out).toContain(at('key').out.trimEnd());
-    expect(out).toContain('8 pages in demo pages:');
+    expect(out).toContain('9 pages in demo pages:');
   });
 });
 

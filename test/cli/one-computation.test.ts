@@ -111,9 +111,9 @@ describe.each(['brackwater', 'second-kit', 'smallest'])('the figures of examples
 
   const names = readdirSync(join(folder, 'pages'));
 
-  it('make a page a table, and the key', () => {
-    expect(names).toHaveLength(json.tables.length + 1);
-    expect(names).toContain('answer-key.html');
+  it('make a page a table, the key and the rotation', () => {
+    expect(names).toHaveLength(json.tables.length + 2);
+    expect(names).toEqual(expect.arrayContaining(['answer-key.html', 'rotation.html']));
   });
 
   test.each(names)('on %s ask no other host and need no other file', (name) => {
@@ -130,7 +130,7 @@ describe.each(['brackwater', 'second-kit', 'smallest'])('the figures of examples
     expect(written).toContain('<meta charset="utf-8">');
   });
 
-  test.each(names.filter((name) => name !== 'answer-key.html'))('on %s give nothing away', (name) => {
+  test.each(names.filter((name) => /^table-/.test(name)))('on %s give nothing away', (name) => {
     const written = page(name);
     // How far the strip goes is printed on the scale itself.
     const words = wordsOf(written).replaceAll(/The scale runs from \S+ to \S+/g, '');

@@ -47,6 +47,19 @@ for (const paper of PAPERS)
       }
   });
 
+test('headings of a rotation begin at the first level and skip none; every table has cells that head it', (context) => {
+  for (const sheet of sheetsOf(demo, dayOf(demoPeriod()), 'a4').filter(({ name }) => !name.endsWith('-es'))) {
+    const { structure } = readPdf(pdfOfSheet(sheet), context);
+    const levels = [...structure.matchAll(/^\s*H(\d)\b/gm)].map(([, level]) => Number(level));
+    expect([sheet.name, levels[0]]).toEqual([sheet.name, 1]);
+    levels.forEach((level, n) => {
+      expect([sheet.name, n, level <= (levels[n - 1] ?? 0) + 1]).toEqual([sheet.name, n, true]);
+    });
+    for (const table of structure.split(/^\s*Table \(block\)/m).slice(1))
+      expect([sheet.name, /^\s*TH\b/m.test(table)]).toEqual([sheet.name, true]);
+  }
+});
+
 test('the chart on paper says all of its visits to whoever hears it', (context) => {
   const [chart] = sheetsOf(demo, dayOf(demoPeriod()), 'a4');
   if (chart === undefined) throw new Error('no chart');

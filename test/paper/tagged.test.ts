@@ -3,13 +3,17 @@ import { expect, test } from 'vitest';
 import { pdfOfSheet } from '../../src/cli/typesetter/pdf-of-sheet.ts';
 import { sheetKinds } from '../../src/documents/sheets/list.ts';
 import { demoPrepared, paperJob } from '../documents/demo-prepared.ts';
+import { dayOf, demoPeriod } from '../documents/made-period.ts';
 import { readPdf } from './poppler.ts';
 
 /*
  * ISO 14289-1 (PDF/UA-1): the part of it that a program can check without a validator, by what poppler
  * reads and by the objects of the file. Whether a text for a drawing says the right thing, a person judges.
  */
-const job = paperJob(demoPrepared(), { languages: { cards: 'es', key: 'en' } });
+const job = paperJob(demoPrepared(), {
+  languages: { cards: 'es', key: 'en' },
+  period: dayOf(demoPeriod()),
+});
 const byKind = sheetKinds.map(({ build }) => build(job));
 const sheets = byKind.flat();
 
@@ -55,8 +59,11 @@ test('every drawing on a sheet has a text of its own', () => {
 });
 
 test('headings begin at the first level and skip none; every table has cells that head it', (context) => {
-  // Poppler takes long over tags: of each kind of sheet the first.
-  for (const sheet of byKind.flatMap((ofOneKind) => ofOneKind.slice(0, 1))) {
+  // Poppler takes long over tags: of each kind of sheet the first; those of the rotation have a test of their own.
+  const first = byKind.flatMap((ofOneKind) => ofOneKind.slice(0, 1));
+  for (const sheet of first.filter(
+    ({ name }) => !/^(rotation|group-routes|table-visitors|adult-posts)/.test(name),
+  )) {
     const { structure } = readPdf(pdfOfSheet(sheet), context);
     const levels = [...structure.matchAll(/^\s*H(\d)\b/gm)].map(([, level]) => Number(level));
     expect([sheet.name, levels[0]]).toEqual([sheet.name, 1]);

@@ -30,7 +30,7 @@ export function readByIcalJs(text: string): readonly ReadEvent[] {
 export function readByTsIcs(text: string): readonly ReadEvent[] {
   return (convertIcsCalendar(undefined, text).events ?? []).map(
     ({ uid, summary, description, start, ...rest }) => {
-      if (!('end' in rest) || rest.end === undefined) throw new Error(`${uid} has no end`);
+      if (!('end' in rest) || !rest.end) throw new Error(`${uid} has no end`);
       return {
         uid,
         summary,

@@ -1,6 +1,8 @@
 import { join } from 'node:path';
+import { planPeriod } from '../../core/period.ts';
 import { type Prepared, prepare } from '../../core/prepare.ts';
 import { keySheet } from '../../documents/pages/key-sheet.ts';
+import { rotationPage } from '../../documents/pages/rotation-page.ts';
 import { sheetIn } from '../../documents/pages/sheet-in.ts';
 import { tablePage } from '../../documents/pages/table-page.ts';
 import { sheetOf } from '../../documents/prepare.ts';
@@ -17,7 +19,7 @@ export const PAGES_FOLDER = 'handspike-pages';
 export const pages: Command = {
   name: 'pages',
   usage: 'pages [VISIT | KIT ACTIVITY] [--to FOLDER] [--language en|es]',
-  summary: 'write a page a table and the answer key as HTML, ready to print',
+  summary: 'write a page a table, the answer key and the rotation as HTML, ready to print',
   options: [
     `--to FOLDER  where they go (${PAGES_FOLDER}); pages of the same name are written again`,
     LANGUAGE_OPTION,
@@ -42,6 +44,7 @@ export function writePages(
   language: Language,
 ): readonly string[] {
   const sheet = sheetIn(language, sheetOf(prepared));
+  const period = prepared.visit === null ? null : planPeriod(prepared);
   const tables = sheet.tables.filter((table) => table.setups.length > 0);
   const words = fileWords(tables.map((table) => table.mark));
   const written = [
@@ -50,6 +53,7 @@ export function writePages(
       text: tablePage(language, sheet, table),
     })),
     { name: 'answer-key.html', text: keySheet(language, sheet) },
+    ...(period === null ? [] : [{ name: 'rotation.html', text: rotationPage(language, prepared, period) }]),
   ];
   return written.map(({ name, text }) => {
     const path = join(folder, name);

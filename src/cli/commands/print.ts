@@ -1,7 +1,9 @@
 import { spawn } from 'node:child_process';
 import { join, resolve } from 'node:path';
+import { planPeriod } from '../../core/period.ts';
 import { type Prepared, prepare } from '../../core/prepare.ts';
 import { otherThanOnCards, preparedForCards } from '../../core/prepare-cards.ts';
+import type { Period } from '../../core/rotation/class-period.ts';
 import { sheetIn } from '../../documents/pages/sheet-in.ts';
 import { sheetOf } from '../../documents/prepare.ts';
 import type { Language } from '../../documents/sentences/language.ts';
@@ -107,19 +109,23 @@ export async function printSheets(
  * alone: nothing of a visit is within its reach.
  */
 export function sheetsOf(prepared: Prepared, { only, paper, cards, key }: Wishes): readonly SheetOfPaper[] {
-  const jobOf = (of: Prepared): PaperJob => ({
+  const kinds = sheetKinds.filter(({ name }) => only === null || only.includes(name));
+  const jobOf = (of: Prepared, period: Period | null): PaperJob => ({
     prepared: of,
     sheet: sheetIn(key, sheetOf(of)),
     paper,
+    period,
     languages: { cards, key },
   });
-  const jobs = { kit: jobOf(preparedForCards(prepared)), visit: jobOf(prepared) };
-  return sheetKinds
-    .filter(({ name }) => only === null || only.includes(name))
-    .flatMap(({ name, of, build }) => [
-      ...build(jobs[of]),
-      ...(name === 'cards' ? cardsForOthers(jobs.kit, prepared, build) : []),
-    ]);
+  const isTimed = prepared.visit !== null && kinds.some((kind) => kind.isTimed === true);
+  const jobs = {
+    kit: jobOf(preparedForCards(prepared), null),
+    visit: jobOf(prepared, isTimed ? planPeriod(prepared) : null),
+  };
+  return kinds.flatMap(({ name, of, build }) => [
+    ...build(jobs[of]),
+    ...(name === 'cards' ? cardsForOthers(jobs.kit, prepared, build) : []),
+  ]);
 }
 
 /** Cards once more in each language that a group reads instead; what stands on a card knows nothing of it. */

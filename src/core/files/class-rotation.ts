@@ -1,11 +1,12 @@
 import { type Seconds, seconds } from '../quantities/brands.ts';
 import { assumedReset, assumedStay, assumedTimes, groupTime } from '../rotation/assumed-times.ts';
 import type { Assumption, ClassPeriod, ClosedTable } from '../rotation/class-period.ts';
+import { GROUP_SIZE, sizesOf } from '../rotation/groups-of.ts';
 import type { Adult, Break, Rotation, RotationGroup, RotationTable } from '../rotation/rotation.ts';
 import type { Wish } from '../rotation/wish.ts';
 import type { Activity, ActivityTable } from './activity.ts';
 import { type ClassOfDay, stretchOf } from './class-plan.ts';
-import { groupsOfSize, lettersOf } from './group-words.ts';
+import { groupCount, lettersOf } from './group-words.ts';
 import type { LateGroup, PeriodChanges } from './period-changes.ts';
 import { arrivalsOf, wishesOf } from './wishes-of.ts';
 
@@ -158,30 +159,29 @@ function groupsOf(
   const { pupils, visit } = ofClass;
   const count = changes.groups ?? ofClass.groups ?? countOf(ofClass, assume);
   const late = new Map(changes.late?.map(({ group, by }: LateGroup) => [group, by]));
-  const least = pupils === null ? null : Math.floor(pupils / count);
+  const sizes = pupils === null ? [] : sizesOf(pupils, count);
   return Array.from({ length: count }, (_, n) => {
     const label = visit?.groupLabels[n] ?? lettersOf(n);
-    const isLarger = pupils !== null && n < pupils % count;
     return {
       label,
-      pupils: least === null ? null : least + (isLarger ? 1 : 0),
+      pupils: sizes[n] ?? null,
       arrives: late.get(label) ?? arrivals.get(label) ?? seconds(0),
     };
   });
 }
 
-/** As many groups as keep to the size that is wanted; 6 where nobody says how many pupils there are. */
+/** As many groups as come nearest to the size that is wanted; 6 where nobody says how many pupils there are. */
 function countOf({ pupils, day }: ClassOfDay, assume: Assume): number {
   if (pupils === null)
     return assume(null, assumedTimes.groups, {
       key: 'period.assumed.groups',
       facts: { groups: assumedTimes.groups },
     });
-  const size = assume(day.groupSize, assumedTimes.groupSize, {
+  const size = assume(day.groupSize, GROUP_SIZE.wanted, {
     key: 'period.assumed.group-size',
-    facts: { pupils: assumedTimes.groupSize },
+    facts: { pupils: GROUP_SIZE.wanted },
   });
-  return groupsOfSize(pupils, size);
+  return groupCount(pupils, size);
 }
 
 /** Those whom the visit lists; else as many as it counts, who stand anywhere. */

@@ -1,4 +1,5 @@
 import type { Fields } from '../description/fields.ts';
+import { groupsOf } from '../rotation/groups-of.ts';
 import { checkField } from './check-field.ts';
 import { asMap, asText, atKey, atValue, type Context, nearestFact } from './context.ts';
 import { entryOf, type MapNode } from './node.ts';
@@ -87,11 +88,12 @@ function languageIn(node: MapNode['entries'][number]['node'], label: string, con
 }
 
 /**
- * As many groups as it takes for none to be larger than wanted.
+ * How many groups a class makes of the size that is wanted.
  *
- * @example groupsOfSize(26, 4) // => 7
+ * @example groupCount(26, 4) // => 6
  */
-export const groupsOfSize = (pupils: number, size: number): number => Math.max(1, Math.ceil(pupils / size));
+export const groupCount = (pupils: number, size: number | null): number =>
+  groupsOf({ pupils, size, groups: null, places: null, tables: null, labels: [] }).groups.length;
 
 const LETTERS = 26;
 

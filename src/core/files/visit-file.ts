@@ -13,7 +13,7 @@ import { openFile } from './file-header.ts';
 import { gravityField, readGravity, writtenGravity } from './gravity-fields.ts';
 import {
   type GroupWords,
-  groupsOfSize,
+  groupCount,
   languageFields,
   type PaperLanguage,
   paperLanguages,
@@ -119,7 +119,7 @@ export function readVisitFile(file: SourceText): ReadVisit {
   const date = textIn(filled, 'date');
   const pupils = countIn(filled, 'pupils') ?? null;
   const size = countIn(filled, 'group size') ?? null;
-  const ofSize = pupils === null || size === null ? null : groupsOfSize(pupils, size);
+  const ofSize = pupils === null || size === null ? null : groupCount(pupils, size);
   const labelled = entryOf(root, 'group labels') !== undefined;
   const count = countIn(filled, 'groups') ?? (labelled ? null : ofSize);
   const groups = readGroups(root, count, context);

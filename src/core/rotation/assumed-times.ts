@@ -17,7 +17,6 @@ export const assumedTimes = {
   /** To set up, take and write one reading with its computed columns. */
   perSetup: seconds(2 * MINUTE),
   period: seconds(45 * MINUTE),
-  groupSize: 4,
   groups: 6,
   adults: 1,
 } as const;

@@ -1,8 +1,8 @@
 import type { Facts } from '../diagnostics/diagnostic.ts';
 import type { Seconds } from '../quantities/brands.ts';
+import type { Arrangement } from './arrangement.ts';
 import type { Rotation } from './rotation.ts';
-import type { Stay, Timetable } from './timetable.ts';
-import type { Wish } from './wish.ts';
+import type { Stay } from './timetable.ts';
 
 /** One class in its period: what was asked, who goes where and when, and how likely all are done by the bell. */
 export interface ClassPeriod {
@@ -23,7 +23,7 @@ export interface ClassPeriod {
   readonly closed: readonly ClosedTable[];
   /** What nobody said and was taken from common practice: sentences that have to be shown. */
   readonly assumed: readonly Assumption[];
-  readonly outcome: PeriodOutcome;
+  readonly outcome: Arrangement;
   /** `null` where there is no timetable. */
   readonly chance: PeriodChance | null;
   /** What to do while waiting, by group and time. */
@@ -58,14 +58,7 @@ export interface Assumption {
   readonly facts: Facts;
 }
 
-export type PeriodOutcome =
-  | { readonly kind: 'timetable'; readonly timetable: Timetable }
-  /** Wishes that can't be kept together; without any one of them the others can. */
-  | { readonly kind: 'clash'; readonly wishes: readonly Wish[] }
-  /** The effort was spent with neither a timetable nor a proof that there is none. */
-  | { readonly kind: 'unknown' };
-
-/** Of many periods, drawn from what the times may be. */
+/** Of many periods, drawn from what the times may be; where all move together, the signal waits for the slowest. */
 export interface PeriodChance {
   /** Share of the periods in which all are done by the bell, from 0 to 1. */
   readonly byTheBell: number;
@@ -73,6 +66,12 @@ export interface PeriodChance {
   readonly ends: { readonly middle: Seconds; readonly from: Seconds; readonly to: Seconds };
   /** How long each group waits on average. */
   readonly waits: readonly { readonly group: string; readonly expected: Seconds }[];
+  /** Where all move together and the signal is given by the plan's clock, done or not; else `null`. */
+  readonly byTheClock: {
+    /** How many stays it cuts off on average, and how many there are. */
+    readonly unfinished: number;
+    readonly stays: number;
+  } | null;
 }
 
 /** A time in which a group has no table, and what there is for it. */

@@ -103,7 +103,8 @@ function markInks(
   const under =
     title === null || titled === null ? null : fittedWords(title, titleRoom(width, height), titled);
   const time = chart.signals.length > 0 || marksOnly ? null : momentText(chart.clock, from);
-  const timeFits = time !== null && fittedWords(time, { width: width - 2, height: 0.25 * height }, least);
+  const timeFits =
+    time !== null && fittedWords(time, { width: width - 1.4 - 1.3 * person, height: 0.25 * height }, least);
   // As much for one line as for two: marks beside each other are of one size.
   const below = under === null ? 0 : Math.min(0.46 * height, 2 * LINE * under.height);
   const above = timeFits ? LINE * least : 0;
@@ -111,7 +112,7 @@ function markInks(
   const across = width - 1.6 - (person === 0 ? 0 : 1.3 * person);
   const size = Math.max(
     Math.min(least, free),
-    Math.min(free * 1.2, 0.86 * height, across / lettersWidth(what, 1, true)),
+    Math.min(free * (above > 0 ? 1.05 : 1.2), 0.86 * height, across / lettersWidth(what, 1, true)),
   );
   const middle = room.left + (width - (person === 0 ? 0 : 1.2 * person)) / 2;
   const base = room.top + above + 0.06 * height + (free + 0.72 * size) / 2;

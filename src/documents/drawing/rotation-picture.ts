@@ -64,7 +64,8 @@ export function rotationPicture(
     ...axisInks(frame),
     legendInk(marksOnly ? bare(chart) : chart, periodWords, {
       left: frame.left,
-      top: frame.bottom + 3.2 * least,
+      // Under "now", where it is now.
+      top: frame.bottom + (chart.now === null ? 3.2 : 4.8) * least,
       width: on(chart.lasts) - frame.left,
       least,
     }),
@@ -89,7 +90,7 @@ function frameOf(chart: RotationChart, periodWords: PeriodWords, options: Rotati
   const { width, height, least } = options;
   const count = Math.max(1, chart.rows.length);
   // Above: times and the signal; below: minutes and the legend.
-  const around = 9.5 * least + 2 * MARGIN;
+  const around = (chart.now === null ? 9.5 : 11.1) * least + 2 * MARGIN;
   const row = Math.min(HIGHEST_ROW, Math.max(LOWEST_ROW, (height - around) / count));
   const left = labelWidth(chart, row, least) + 1.5;
   const room = width - left - 2 * MARGIN - 3.6 * least;

@@ -17,8 +17,11 @@ export function shareText(say: Say, share: number): string {
   if (share < RARE) return say('rotation.share.never');
   const of = share > 0.975 || share < 0.025 ? 100 : 20;
   const count = Math.round(share * of);
-  const half = of === 20 && count % 2 === 0;
-  return say('rotation.share.times', { count: half ? count / 2 : count, of: half ? of / 2 : of });
+  const isEven = of === 20 && count % 2 === 0;
+  const [times, among] = isEven ? [count / 2, of / 2] : [count, of];
+  return times === 1
+    ? say('rotation.share.once', { of: among })
+    : say('rotation.share.times', { count: times, of: among });
 }
 
 /** How sure it is that all are done by the bell, when the last one may be, and how long groups wait. */

@@ -36,4 +36,17 @@ export const MIGRATIONS: readonly string[] = [
     given INTEGER NOT NULL
   ) STRICT, WITHOUT ROWID;
   `,
+  `
+  ALTER TABLE visit ADD COLUMN helper_code TEXT NOT NULL DEFAULT '';
+  ALTER TABLE visit ADD COLUMN label TEXT;
+  ALTER TABLE visit ADD COLUMN language TEXT;
+  CREATE UNIQUE INDEX open_helper_code ON visit (helper_code) WHERE closed IS NULL AND helper_code <> '';
+  CREATE INDEX pass_of_visit ON pass (visit);
+
+  CREATE TABLE link (
+    secret_hash TEXT PRIMARY KEY,
+    made INTEGER NOT NULL,
+    used INTEGER
+  ) STRICT, WITHOUT ROWID;
+  `,
 ];
