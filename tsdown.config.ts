@@ -26,4 +26,11 @@ export default defineConfig([
     // The engine is a native module and stays a package of its own.
     clean: false,
   },
+  {
+    ...shared,
+    // What a class has written is judged in a thread of its own.
+    entry: { desk: 'src/server/desk/desk-thread.ts' },
+    deps: { onlyBundle: false },
+    clean: false,
+  },
 ]);
