@@ -97,9 +97,7 @@ export function extraIn({ tables, activity }: Prepared): ExtraTasks {
   return {
     least: WORTH_A_TASK,
     setups: tables.flatMap(({ mark, setups }) =>
-      setups
-        .filter(({ isExtra }) => isExtra)
-        .map(({ setup }) => ({ table: mark, setup: setup.mark })),
+      setups.filter(({ isExtra }) => isExtra).map(({ setup }) => ({ table: mark, setup: setup.mark })),
     ),
     papers: activity?.period.whileWaiting ?? [],
   };

@@ -46,10 +46,13 @@ export interface VisitView {
   readonly listening: number;
 }
 
-/** `GET /api/visit?code=`: what can be chosen at the door. */
-export interface DoorView {
-  /** Which page the code lets in to: groups and helpers have a code each. */
+/** `GET /api/visit?code=`: what can be chosen, and which page the code lets in to: groups and helpers have a code each. */
+export interface DoorAnswer extends DoorView {
   readonly opens: 'group' | 'helper';
+}
+
+/** What can be chosen at the door. */
+export interface DoorView {
   readonly title: string;
   readonly language: string;
   readonly groups: readonly string[];
@@ -75,7 +78,11 @@ export interface EntriesAnswer {
  */
 export type EntryRefusal = 'visit' | 'seat' | 'device' | 'handed' | 'over' | 'other';
 
-/** `GET /api/parts` (all at once) and the events of `GET /api/stream`: parts that are new or changed. */
+/**
+ * `GET /api/parts` (all at once) and the events `parts` of `GET /api/stream`: parts that are new or
+ * changed, all of them at first. Other events: `beat` every ten seconds with `{ now }`, `over` when the
+ * visit is closed and `stopping` when the server is, after which the stream ends.
+ */
 export type Parts<P> = Partial<{ readonly [K in keyof P]: P[K] | null }>;
 
 /** Milliseconds by the server's clock; `now` is when it was sent. */

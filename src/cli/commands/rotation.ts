@@ -1,5 +1,8 @@
 import { askedPeriods, planPeriod, usualOptions } from '../../core/period.ts';
+import { planOn } from '../../core/plan-on.ts';
 import { prepare } from '../../core/prepare.ts';
+import { type Seconds, seconds } from '../../core/quantities/brands.ts';
+import { planTeaching } from '../../core/teach.ts';
 import {
   type CalendarOf,
   type NoCalendar,
@@ -8,19 +11,23 @@ import {
 import { rotationCsv } from '../../documents/text/rotation-csv.ts';
 import { rotationJson } from '../../documents/text/rotation-json.ts';
 import { isArranged, rotationText } from '../../documents/text/rotation-text.ts';
+import { isTaught, teachJson, teachText } from '../../documents/text/teach-text.ts';
 import { type Arguments, readArguments } from '../arguments.ts';
 import { type Command, EXIT, UsageFault } from '../command.ts';
 import { preparationFiles } from '../files.ts';
 import { hasErrors, tellErrors } from '../findings.ts';
 import { LANGUAGE_OPTION, languageIn } from '../language.ts';
 import { CHANGE_HELP, CHANGE_OPTIONS, oneOf, periodChangesIn, wholeIn } from '../period-changes-in.ts';
+import { fromTheStart, SO_FAR_HELP, SO_FAR_OPTIONS, soFarIn } from '../so-far-in.ts';
 
 export const rotation: Command = {
   name: 'rotation',
-  usage: 'rotation [VISIT | KIT ACTIVITY] [WHAT IF] [--csv | --ics | --json]',
+  usage: 'rotation [VISIT | KIT ACTIVITY] [WHAT IF] [--now TIME] [--csv | --ics | --json]',
   summary: 'who is at which table when, how sure that is, and what if',
   options: [
     ...CHANGE_HELP,
+    ...SO_FAR_HELP,
+    '--periods TIMES what to teach in periods of so many minutes, as 40 or 40,40',
     '--gain          which table to double or to shorten would gain most',
     '--csv           a row a stay, a wait, or an adult at a table',
     '--ics           a calendar (RFC 5545); of one with --group, --table or --adult',
@@ -34,7 +41,9 @@ export const rotation: Command = {
   run: (args, terminal) => {
     const found = readArguments(args, {
       ...CHANGE_OPTIONS,
+      ...SO_FAR_OPTIONS,
       gain: 'switch',
+      periods: 'text',
       csv: 'switch',
       ics: 'switch',
       json: 'switch',
@@ -54,14 +63,24 @@ export const rotation: Command = {
       tables: prepared.tables.map(({ mark }) => mark),
       groups: [...new Set(asFiled.flatMap((each) => each.rotation.groups.map(({ label }) => label)))],
     };
-    const changes = periodChangesIn(found, known);
+    const whatIfs = periodChangesIn(found, known);
+    const changes = fromTheStart(found, whatIfs);
     const { effort } = usualOptions;
     const seed = wholeIn(found, 'seed', 0, 1e9) ?? effort.seed;
-    const period = planPeriod(prepared, changes, {
-      effort: { ...effort, seed },
-      withGains: found.isOn('gain'),
-    });
-    if (period === null) return EXIT.findings;
+    const periods = periodsIn(found);
+    if (periods !== null) {
+      if (as !== 'text' && as !== 'json')
+        throw new UsageFault(`--periods is told as text or with --json, not with --${as}`);
+      const teaching = planTeaching(prepared, changes, periods, seed) ?? [];
+      terminal.print(as === 'json' ? teachJson(teaching) : teachText(language, prepared, teaching));
+      return hasErrors(prepared) || !isTaught(teaching) ? EXIT.findings : EXIT.done;
+    }
+    const options = { effort: { ...effort, seed }, withGains: found.isOn('gain') };
+    const planned = planPeriod(prepared, changes, options);
+    if (planned === null) return EXIT.findings;
+    const decimal = prepared.visit?.decimal ?? 'point';
+    const soFar = soFarIn(found, whatIfs, planned.classes, decimal, terminal, language);
+    const period = soFar === null ? planned : planOn(prepared, planned, soFar, options);
     switch (as) {
       case 'csv':
         terminal.print(rotationCsv(language, prepared, period).trimEnd());
@@ -89,6 +108,23 @@ export const rotation: Command = {
     return hasErrors(prepared) || !isArranged(period) ? EXIT.findings : EXIT.done;
   },
 };
+
+/** The most that a search through every choice of tables bears. */
+const MOST_PERIODS = 3;
+
+function periodsIn(found: Arguments): readonly Seconds[] | null {
+  const text = found.text('periods');
+  if (text === null) return null;
+  const minutes = text.split(',').map((piece) => piece.trim());
+  const isSound = minutes.length <= MOST_PERIODS && minutes.every((each) => /^[1-9]\d{0,2}$/.test(each));
+  if (!isSound)
+    throw new UsageFault(
+      `--periods is the minutes of up to ${MOST_PERIODS} periods, as 40 or 40,40, not "${text}"`,
+    );
+  if (found.text('minutes') !== null)
+    throw new UsageFault('--periods says how long each period is: leave out --minutes');
+  return minutes.map((each) => seconds(60 * Number(each)));
+}
 
 const FORMS = ['csv', 'ics', 'json'] as const;
 

@@ -39,6 +39,8 @@ export interface RoundBook {
   readonly together: readonly (readonly number[])[];
   /** By table and table: beside each other, or the same. */
   readonly near: readonly (readonly boolean[])[];
+  /** By round: how many cells of the plan that stood, from it on, are too many for a table or a limit. */
+  readonly crowded: readonly number[];
   /** Whether a rule hangs on the time of day, breaks apart. */
   readonly isTimed: boolean;
   /** Whether rounds may change places without breaking a rule. */
@@ -109,6 +111,7 @@ export function roundBook(problem: RoundProblem): RoundBook | null {
     apart: othersOf(problem.apart, problem.groups),
     together: othersOf(problem.together, problem.groups),
     near: nearness(problem),
+    crowded: crowdedCells(problem),
     isTimed,
     layouts: new Map(),
     isFree: !isTimed && problem.standing === null && after.every((list) => list.length === 0),
@@ -204,6 +207,19 @@ function othersOf(pairs: readonly (readonly [number, number])[], groups: number)
     others[b]?.push(a);
   }
   return others;
+}
+
+function crowdedCells(problem: RoundProblem): readonly number[] {
+  const tooMany = (problem.standing ?? []).map((row) => {
+    const at = (is: (table: number) => boolean): number =>
+      row.filter((table) => table >= 0 && is(table)).length;
+    return Math.max(
+      0,
+      ...problem.copies.map((copies, table) => at((each) => each === table) - copies),
+      ...problem.limits.map(({ tables, capacity }) => at((each) => tables.includes(each)) - capacity),
+    );
+  });
+  return tooMany.map((_, round) => tooMany.slice(round).reduce((sum, each) => sum + each, 0));
 }
 
 function nearness(problem: RoundProblem): readonly (readonly boolean[])[] {

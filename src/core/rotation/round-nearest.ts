@@ -9,7 +9,8 @@ import type { SearchEffort } from './shop.ts';
 
 /**
  * The plan with the fewest changes from the one that stood, and of those the one that ends soonest: numbers of
- * changes are tried upwards, each until nothing is left to try; then ends downwards with that number.
+ * changes are tried from below and from above until they meet; then ends with that number. Every fourth time an
+ * end sooner with no more changes is looked for before they have met.
  */
 export function nearestPlan(
   book: RoundBook,
@@ -33,14 +34,16 @@ export function nearestPlan(
   for (let turn = 0; stepsLeft > 0 && !isExhausted; turn += 1) {
     const known: number = best === null ? Infinity : best.changes;
     const isSettled = known <= fewest;
-    const most: number = isSettled ? known : limitBetween(turn, fewest, known - 1);
-    const limit: number = isSettled && best !== null ? limitBetween(turn, soonest, best.end - 1) : latest;
+    const isForEnd = best !== null && (isSettled || turn % 4 === 3);
+    const most: number = isForEnd ? known : limitBetween(turn, fewest, known - 1);
+    const limit: number =
+      isForEnd && best !== null ? limitBetween(isSettled ? turn : turn >> 2, soonest, best.end - 1) : latest;
     const end = searchRounds(book, limit, most, Math.min(slice, stepsLeft), likingOf(book, random, turn));
     stepsLeft -= Math.max(1, end.steps);
     if (end.rounds !== null)
       best = { rounds: end.rounds, changes: changesOf(end.rounds), end: endOf(end.rounds) };
     else if (end.isExhausted && isSettled) soonest = end.nextLimit;
-    else if (end.isExhausted) fewest = end.nextChanges;
+    else if (end.isExhausted && !isForEnd) fewest = end.nextChanges;
     else if (turn === 1 && best === null) {
       const any = anyPlan(Math.floor(stepsLeft / 4));
       stepsLeft -= Math.floor(stepsLeft / 4) - any.stepsLeft;

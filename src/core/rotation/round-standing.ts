@@ -14,6 +14,8 @@ import type { RoundSearch } from './round-state.ts';
 interface Choice {
   readonly visit: number | null;
   readonly changes: number;
+  /** Of choices with as many changes: to stay, a table that nobody stood at, nothing, a table that another stood at. */
+  readonly rank: number;
 }
 
 /** The table at which a group stood in a round of the plan that stood, or -1. */
@@ -22,14 +24,15 @@ export function stoodAt(search: RoundSearch, round: number, group: number): numb
 }
 
 /**
- * The least number of cells that differ from `round` on, group by group. A visit that is left and does not stand
+ * The least number of cells that differ from `round` on. Group by group: a visit that is left and does not stand
  * ahead takes up one cell that changes; so does a cell ahead whose visit is not left; one cell may be both.
+ * Round by round: where more stand at a table, or at the tables of a limit, than can be there.
  */
 export function fewestChanges(search: RoundSearch, round: number): number {
   let sum = 0;
   for (let group = 0; group < search.book.problem.groups; group += 1)
     sum += fewestOfGroup(search, round, group, null);
-  return sum;
+  return Math.max(sum, search.book.crowded[round] ?? 0);
 }
 
 function fewestOfGroup(search: RoundSearch, round: number, group: number, without: number | null): number {
@@ -53,7 +56,19 @@ function fewestOfGroup(search: RoundSearch, round: number, group: number, withou
   return Math.max(open, ahead) - kept;
 }
 
-/** Every round that can come next, those nearest to the plan that stood first; none with more changes than allowed. */
+/** The groups of a round in the order in which they are placed, and what each may do. */
+interface Choosing {
+  readonly order: readonly number[];
+  /** By group: its place in the order. */
+  readonly turnOf: readonly number[];
+  /** By group, fewest changes first. */
+  readonly choices: readonly (readonly Choice[])[];
+}
+
+/**
+ * Every round that can come next, those nearest to the plan that stood first; none with more changes than allowed.
+ * Groups that can stay where they stood are placed before those that have to look for something else.
+ */
 export function fillNearStanding(
   search: RoundSearch,
   ready: number,
@@ -64,12 +79,14 @@ export function fillNearStanding(
   const round = search.rounds.length;
   const needed = roundsNeeded(book, search.left);
   const ripe = ripeVisits(search);
-  const choices = Array.from({ length: book.problem.groups }, (_, group) =>
-    choicesOf(search, ripe, round, group),
+  const groups = Array.from({ length: book.problem.groups }, (_, group) => group);
+  const choices = groups.map((group) => choicesOf(search, ripe, round, group));
+  const order = groups.toSorted(
+    (a, b) => (choices[a]?.[0]?.rank ?? 0) - (choices[b]?.[0]?.rank ?? 0) || a - b,
   );
-  const fewest = choices.map((list) => list[0]?.changes as number);
-  const fill: Fill = (filling, from) =>
-    fillGroup(filling, from, choices, fewest, 0, changes + fewest.reduce((sum, each) => sum + each, 0));
+  const choosing: Choosing = { order, turnOf: groups.map((group) => order.indexOf(group)), choices };
+  const fewest = choices.reduce((sum, list) => sum + (list[0] as Choice).changes, changes);
+  const fill: Fill = (filling, from) => fillGroup(filling, from, choosing, 0, fewest);
   return levelsNearStanding(search, ripe, round).some((level) =>
     fillToLevel(search, ready, needed, ripe, level, onRound, fill),
   );
@@ -96,25 +113,27 @@ function choicesOf(
 ): readonly Choice[] {
   const { book, liking } = search;
   const stood = stoodAt(search, round, group);
+  const taken = new Set(book.problem.standing?.[round] ?? []);
   const choice = (visit: number | null): Choice => {
     const table = visit === null ? -1 : (book.tableOf[visit] as number);
+    const rank = table === stood ? 0 : visit === null ? 2 : taken.has(table) ? 3 : 1;
     return {
       visit,
       changes: Number(table !== stood) + fewestOfGroup(search, round + 1, group, visit),
+      rank,
     };
   };
-  const like = (each: Choice): number => (each.visit === null ? -Infinity : (liking[each.visit] as number));
+  const like = (each: Choice): number => (each.visit === null ? 0 : (liking[each.visit] as number));
   return [...ripe.filter((visit) => book.groupOf[visit] === group).map(choice), choice(null)].sort(
-    (a, b) => a.changes - b.changes || (like(a) > like(b) ? -1 : like(a) < like(b) ? 1 : 0),
+    (a, b) => a.changes - b.changes || a.rank - b.rank || like(b) - like(a),
   );
 }
 
 function fillGroup(
   filling: Filling,
   from: number,
-  choices: readonly (readonly Choice[])[],
-  fewest: readonly number[],
-  group: number,
+  choosing: Choosing,
+  turn: number,
   changes: number,
 ): boolean {
   const { search } = filling;
@@ -124,15 +143,17 @@ function fillGroup(
     search.nextChanges = Math.min(search.nextChanges, changes);
     return false;
   }
-  if (!canBeMet(filling, group)) return false;
-  if (group === choices.length) return filling.onRound([...filling.chosen], from, from + filling.length);
-  for (const choice of choices[group] as readonly Choice[]) {
-    const after = changes - (fewest[group] as number) + choice.changes;
+  if (!canBeMet(filling, choosing, turn)) return false;
+  const group = choosing.order[turn];
+  if (group === undefined) return filling.onRound([...filling.chosen], from, from + filling.length);
+  const choices = choosing.choices[group] as readonly Choice[];
+  for (const choice of choices) {
+    const after = changes - (choices[0] as Choice).changes + choice.changes;
     if (after > search.mostChanges) {
       search.nextChanges = Math.min(search.nextChanges, after);
       break;
     }
-    const goOn: Fill = (next, start) => fillGroup(next, start, choices, fewest, group + 1, after);
+    const goOn: Fill = (next, start) => fillGroup(next, start, choosing, turn + 1, after);
     if (choice.visit === null) {
       if (goOn(filling, from)) return true;
     } else if (filling.candidates.includes(choice.visit) && hasRoom(filling, choice.visit)) {
@@ -143,14 +164,14 @@ function fillGroup(
 }
 
 /** Whether the groups that have no place yet are enough for what has to be in the round. */
-function canBeMet(filling: Filling, group: number): boolean {
+function canBeMet(filling: Filling, choosing: Choosing, turn: number): boolean {
   const { book } = filling.search;
   return filling.demands.every((demand) => {
     if (demand.count <= 0) return true;
     let options = 0;
     for (const visit of filling.candidates)
       if (
-        (book.groupOf[visit] as number) >= group &&
+        (choosing.turnOf[book.groupOf[visit] as number] as number) >= turn &&
         (book.levelOf[visit] as number) <= demand.level &&
         demand.visits.includes(visit) &&
         hasRoom(filling, visit)

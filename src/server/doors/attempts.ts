@@ -3,7 +3,6 @@ export interface Attempts {
   /** Milliseconds until this address may try; 0: now. */
   readonly wait: (address: string, now: number) => number;
   readonly failed: (address: string, now: number) => void;
-  readonly succeeded: (address: string) => void;
 }
 
 /** A class may mistype a few times before anybody has to wait. */
@@ -24,6 +23,7 @@ interface Tries {
 const NONE: Tries = { count: 0, last: 0 };
 
 /**
+ * A right code makes nothing good: who knows one could else try for another between.
  * Guessing costs time that doubles: a second after the fifth wrong code of an address, at most a
  * minute. Many addresses that guess together are slowed down together, by little, so that they can't
  * lock the class out. A code of six letters out of sixteen has 16.7 million values: at one try in five
@@ -63,6 +63,5 @@ export function attempts(): Attempts {
       all = { count: live(all, now).count + 1, last: now };
       if (byAddress.size > MOST_ADDRESSES) forget(now);
     },
-    succeeded: (address) => byAddress.delete(address),
   };
 }

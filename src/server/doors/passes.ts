@@ -15,6 +15,8 @@ export interface Passes {
   /** Gives out a pass and answers its secret, which is kept nowhere. */
   readonly give: (pass: Pass) => string;
   readonly find: (secret: string) => Pass | null;
+  /** Every seat that a device has been given in a visit. */
+  readonly seats: (visit: string, device: string) => readonly Seat[];
   readonly end: (secret: string) => void;
   /** A link for a teacher; links that were not used before are void. */
   readonly newLink: (now: number) => string;

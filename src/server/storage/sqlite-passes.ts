@@ -17,6 +17,7 @@ const NO_ONE = '';
 export function sqlitePasses(connection: Connection, chance: Chance): Passes {
   const insert = connection.prepare('INSERT INTO pass VALUES (?, ?, ?, ?, ?)');
   const select = connection.prepare('SELECT visit, seat, device, given FROM pass WHERE secret_hash = ?');
+  const selectSeats = connection.prepare('SELECT DISTINCT seat FROM pass WHERE visit = ? AND device = ?');
   const remove = connection.prepare('DELETE FROM pass WHERE secret_hash = ?');
   const voidLinks = connection.prepare('DELETE FROM link WHERE used IS NULL');
   const insertLink = connection.prepare('INSERT INTO link VALUES (?, ?, NULL)');
@@ -33,6 +34,8 @@ export function sqlitePasses(connection: Connection, chance: Chance): Passes {
       const row = select.get(hashOf(secret)) as PassRow | undefined;
       return row === undefined ? null : passOf(row);
     },
+    seats: (visit, device) =>
+      (selectSeats.all(visit, device) as { seat: string }[]).map(({ seat }) => JSON.parse(seat) as Seat),
     end: (secret) => {
       remove.run(hashOf(secret));
     },

@@ -36,6 +36,10 @@ export function sqliteVisits(connection: Connection, chance: Chance): Visits {
      WHERE visit = ?`,
   );
   const codes = connection.prepare('UPDATE visit SET code = ?, helper_code = ? WHERE visit = ?');
+  const state = connection.prepare('SELECT closed FROM visit WHERE visit = ?');
+  const latest = connection.prepare(
+    'SELECT visit FROM visit WHERE closed IS NULL ORDER BY opened DESC, visit LIMIT 1',
+  );
   const count = connection.prepare('SELECT max(position) AS entries FROM entry WHERE visit = ?');
 
   const find = (visit: string): VisitRecord | null => {
@@ -52,6 +56,11 @@ export function sqliteVisits(connection: Connection, chance: Chance): Visits {
   return {
     list: () => (all.all() as VisitRow[]).map(recordOf),
     find,
+    state: (visit) => {
+      const row = state.get(visit) as { closed: number | null } | undefined;
+      return row === undefined ? null : row.closed === null ? 'open' : 'over';
+    },
+    latest: () => (latest.get() as { visit: string } | undefined)?.visit ?? null,
     behind: (code) => {
       const row = coded.get(code, code) as VisitRow | undefined;
       if (row === undefined || code === '') return null;

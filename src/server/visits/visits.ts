@@ -19,11 +19,17 @@ export interface VisitToOpen {
   readonly files: PreparationFiles;
 }
 
+export type VisitState = 'open' | 'over';
+
 /** The visits of a server. */
 export interface Visits {
   /** Latest first. */
   readonly list: () => readonly VisitRecord[];
   readonly find: (visit: string) => VisitRecord | null;
+  /** Without reading its files; `null` where there is none. */
+  readonly state: (visit: string) => VisitState | null;
+  /** The open visit that was opened last. */
+  readonly latest: () => string | null;
   /** The open visit that a code lets into, and what it opens there. */
   readonly behind: (
     code: string,

@@ -28,6 +28,7 @@ import { reviews } from './reviews.ts';
 import { rotations } from './rotations.ts';
 import { sheetsKit } from './sheets-kit.ts';
 import { sheetsVisit } from './sheets-visit.ts';
+import { teachings } from './teachings.ts';
 import { trials } from './trials.ts';
 import { unknownFields } from './unknown-fields.ts';
 import { unknowns } from './unknowns.ts';
@@ -70,6 +71,7 @@ export const english = {
     rotations,
     sheetsKit,
     sheetsVisit,
+    teachings,
     trials,
     unknownFields,
     unknowns,

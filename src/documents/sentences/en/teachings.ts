@@ -1,0 +1,20 @@
+/** English of what to teach in the time there is. */
+export const teachings = {
+  'teach.head': 'What to teach in {count} periods ({lengths}):',
+  'teach.head.one': 'What to teach in a period of {length}:',
+  'teach.class': 'Class {class}.',
+  'teach.kind.own-tables': 'Each period has its own tables, and every group does all of them.',
+  'teach.kind.carried-over': 'The rotation is broken off at the bell and goes on in the next period.',
+  'teach.kind.shared-out': 'Groups share out what not all can do.',
+  'teach.all-tables': 'all tables',
+  'teach.tables': 'tables {tables}',
+  'teach.route': 'Group {group}: {routes}',
+  'teach.period': 'Period {period}: {tables}; the last group is done at {ends}',
+  'teach.period.after': 'Period {period}: {tables}; the last group is done after {ends}',
+  'teach.period.nothing': 'Period {period}: nothing is left to do',
+  'teach.left-out': 'Left out for all: {tables}',
+  'teach.not-done': 'Table {table} is not done by group {groups}',
+  'teach.all-in': 'Nothing is left out',
+  'teach.nothing': 'Nothing fits: no table has time for every group.',
+  'teach.cut-short': 'The search ended before every choice of tables was tried: another may leave out less.',
+} as const;

@@ -1,0 +1,9 @@
+import { toString as drawn } from 'qrcode';
+
+/** An address as a QR code, to be pointed at with a phone. */
+export const doorPicture = (address: string): Promise<string> =>
+  drawn(address, { type: 'svg', errorCorrectionLevel: 'M', margin: 4 });
+
+/** The same for a terminal, in half blocks. */
+export const doorInTerminal = (address: string): Promise<string> =>
+  drawn(address, { type: 'terminal', small: true, errorCorrectionLevel: 'L' });

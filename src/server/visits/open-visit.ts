@@ -1,0 +1,32 @@
+import type { House } from '../house.ts';
+import { Refusal } from '../http/problem.ts';
+import type { VisitRecord, VisitToOpen } from './visits.ts';
+
+/** Opens a visit: kept, prepared, and its codes let in. Files that can't be prepared open nothing. */
+export async function openVisit(house: House, what: VisitToOpen): Promise<VisitRecord> {
+  const record = house.visits.open(what, house.clock());
+  try {
+    await tellDesk(house, record);
+  } catch (fault) {
+    house.visits.close(record.visit, house.clock());
+    throw new Refusal('visit-unprepared', {
+      errors: [{ pointer: '#/files', detail: fault instanceof Error ? fault.message : String(fault) }],
+    });
+  }
+  return record;
+}
+
+/** Hands the desk a visit with all that is stored of it: when it is opened, and when the server starts again. */
+export async function tellDesk(house: House, record: VisitRecord): Promise<void> {
+  const { visit, code, label, language, files } = record;
+  house.forgetPlan(visit);
+  await house.desk.open({ visit, code, addresses: house.addresses(), label, language, files });
+  house.desk.take(visit, await house.journal.since(visit, 0));
+}
+
+/** Its passes end with it; what is stored stays. */
+export function closeVisit(house: House, visit: string): void {
+  house.visits.close(visit, house.clock());
+  house.hub.end(visit);
+  house.forgetPlan(visit);
+}
