@@ -41,6 +41,7 @@ export default defineConfig([
   },
   {
     ...shared,
+    // What a class has written is judged in a thread of its own.
     entry: { desk: 'src/server/desk/desk-thread.ts' },
     deps: { onlyBundle: false },
     clean: false,
