@@ -34,7 +34,8 @@ export async function serveUntilEnded(terminal: Terminal, wishes: ServingWishes)
     await serving.stop();
     throw new UsageFault('no visit is open: name a visit file');
   }
-  terminal.print(doorText(serving, wishes.isOnNetwork));
+  const picture = await serving.picture(terminal.strong('x') !== 'x');
+  terminal.print(doorText(serving, picture, wishes.isOnNetwork));
   if (!wishes.isOnce) await endAsked();
   await serving.stop();
   if (!wishes.isOnce) terminal.tell('handspike: the server has ended; everything that was stored is kept.');
@@ -45,8 +46,8 @@ const endAsked = (): Promise<void> =>
     for (const signal of ['SIGINT', 'SIGTERM'] as const) process.once(signal, () => resolve());
   });
 
-function doorText(serving: Serving, isOnNetwork: boolean): string {
-  const { record, title, entries, addresses, link, picture, backup } = serving;
+function doorText(serving: Serving, picture: string, isOnNetwork: boolean): string {
+  const { record, title, entries, addresses, link, backup } = serving;
   if (record === null) return '';
   const [first = ''] = addresses;
   return [

@@ -19,7 +19,7 @@ export async function listen(app: FastifyInstance, { port, isOnNetwork }: Place)
   const ports = port === null ? Array.from({ length: PORTS_TRIED }, (_, n) => USUAL_PORT + n) : [port];
   for (const [n, tried] of ports.entries()) {
     try {
-      await app.listen({ host, port: tried, listenTextResolver: () => '' });
+      await app.listen({ host, port: tried, listenTextResolver: () => 'the server listens' });
       return (app.server.address() as AddressInfo).port;
     } catch (fault) {
       if ((fault as NodeJS.ErrnoException).code !== 'EADDRINUSE' || n === ports.length - 1) throw fault;

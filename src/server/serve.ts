@@ -42,8 +42,8 @@ export interface Serving {
   readonly addresses: readonly string[];
   /** Lets the teacher in, once, on this machine. */
   readonly link: string;
-  /** The groups' door as a QR code. */
-  readonly picture: string;
+  /** The groups' door as a QR code, for a terminal with colours or as bare text. */
+  readonly picture: (isColoured: boolean) => Promise<string>;
   /** Where the file was copied before it was brought to a newer shape. */
   readonly backup: string | null;
   readonly stop: () => Promise<void>;
@@ -80,7 +80,6 @@ export async function serve(what: Serve): Promise<Serving> {
     addresses = outside.length === 0 ? [local] : outside;
     const record = await openedFor(server, what);
     lock.tell(local);
-    app.log.info('the server listens');
     const stopped = server;
     return {
       record,
@@ -88,7 +87,8 @@ export async function serve(what: Serve): Promise<Serving> {
       entries: record === null ? 0 : visits.entries(record.visit),
       addresses,
       link: `${local}/enter/${passes.newLink(clock())}`,
-      picture: record === null ? '' : await doorInTerminal(`${addresses[0]}/group#${record.code}`),
+      picture: async (isColoured) =>
+        record === null ? '' : doorInTerminal(`${addresses[0]}/group#${record.code}`, isColoured),
       backup,
       stop: async () => {
         await stopped.stop();
@@ -103,15 +103,23 @@ export async function serve(what: Serve): Promise<Serving> {
 }
 
 /** Every open visit goes on; the one that is asked for is prepared anew from its files as they are now. */
-async function openedFor({ house }: Server, { visit, isAfresh }: Serve): Promise<VisitRecord | null> {
+async function openedFor({ house, app }: Server, { visit, isAfresh }: Serve): Promise<VisitRecord | null> {
   const open = house.visits.list().filter(({ closed }) => closed === null);
   const same = visit === null ? undefined : open.find((each) => isSame(each, visit));
   if (same !== undefined && isAfresh) closeVisit(house, same.visit);
   else if (same !== undefined && visit !== null) house.visits.prepareAnew(same.visit, visit);
-  for (const { visit: name } of open) {
-    const record = house.visits.find(name);
-    if (record?.closed === null) await tellDesk(house, record);
-  }
+  const goingOn = open.map(({ visit: name }) => house.visits.find(name)).filter((record) => record !== null);
+  const told = goingOn
+    .filter(({ closed }) => closed === null)
+    .map(async (record) => {
+      try {
+        await tellDesk(house, record);
+      } catch {
+        // Its entries are still taken and kept; only what is made of them is not shown.
+        app.log.error('a visit that is open can not be prepared');
+      }
+    });
+  await Promise.all(told);
   if (visit === null) return open[0] ?? null;
   return same === undefined || isAfresh ? openVisit(house, visit) : house.visits.find(same.visit);
 }
