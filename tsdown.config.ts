@@ -7,6 +7,16 @@ const asideFile = (path: RegExp, file: string): Rolldown.Plugin => ({
   resolveId: (specifier) => (path.test(specifier) ? { id: file, external: true } : null),
 });
 
+/** Stands for a package of six empty functions that brings no licence text: the log that nobody asked for. */
+const noLog: Rolldown.Plugin = {
+  name: 'no-log',
+  resolveId: (specifier) => (specifier === 'abstract-logging' ? '\0no-log' : null),
+  load: (id) =>
+    id === '\0no-log'
+      ? "module.exports = {}; for (const level of ['fatal', 'error', 'warn', 'info', 'debug', 'trace']) module.exports[level] = () => undefined;"
+      : null,
+};
+
 const shared = {
   outDir: 'dist',
   format: 'esm',
@@ -24,7 +34,10 @@ export default defineConfig([
     entry: { handspike: 'src/cli/handspike.ts' },
     // Everything goes into the one file, so that it starts fast; the server is a file beside it.
     deps: { onlyBundle: false },
-    plugins: [asideFile(/\/server\/serve\.ts$/, './server.js'), thirdPartyNotices()],
+    plugins: [
+      asideFile(/\/server\/serve\.ts$/, './server.js'),
+      thirdPartyNotices('dist/handspike.js', 'THIRD-PARTY-NOTICES'),
+    ],
   },
   {
     ...shared,
@@ -35,8 +48,9 @@ export default defineConfig([
   {
     ...shared,
     entry: { server: 'src/server/serve.ts' },
-    // The database is a native module and stays a package of its own; so does what the server is built on.
-    deps: { neverBundle: ['libsql', 'fastify', 'qrcode'] },
+    // The database is a native module and stays a package of its own.
+    deps: { onlyBundle: false },
+    plugins: [noLog, thirdPartyNotices('dist/server.js', 'THIRD-PARTY-NOTICES-SERVER')],
     clean: false,
   },
   {

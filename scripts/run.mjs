@@ -40,7 +40,9 @@ function build() {
 function bench([name = '', ...args]) {
   const file = join(root, 'bench', `${name}.mjs`);
   if (!existsSync(file)) {
-    console.error('Usage: node scripts/run.mjs bench key|cold-start|paper|montecarlo|diagnosis|one-reading');
+    console.error(
+      'Usage: node scripts/run.mjs bench key|cold-start|paper|montecarlo|diagnosis|one-reading|live|kill',
+    );
     return 2;
   }
   return (

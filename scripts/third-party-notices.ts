@@ -10,10 +10,10 @@ export interface Notice {
 }
 
 /**
- * A bundler plugin: writes THIRD-PARTY-NOTICES beside the bundle, with the licence of every package
+ * A bundler plugin: writes a file of notices beside the bundle, with the licence of every package
  * of which code went into it. A package without a licence text stops the build.
  */
-export function thirdPartyNotices(): Rolldown.Plugin {
+export function thirdPartyNotices(bundled: string, fileName: string): Rolldown.Plugin {
   return {
     name: 'third-party-notices',
     generateBundle(_options, bundle) {
@@ -26,7 +26,7 @@ export function thirdPartyNotices(): Rolldown.Plugin {
         }
       }
       const notices = [...folders].map(noticeOf).sort((a, b) => (a.name < b.name ? -1 : 1));
-      this.emitFile({ type: 'asset', fileName: 'THIRD-PARTY-NOTICES', source: noticesText(notices) });
+      this.emitFile({ type: 'asset', fileName, source: noticesText(notices, bundled) });
     },
   };
 }
@@ -52,9 +52,8 @@ export function noticeOf(folder: string): Notice {
   };
 }
 
-export function noticesText(notices: readonly Notice[]): string {
-  const head =
-    'dist/handspike.js contains code of the packages below, each under the licence printed with it.';
+export function noticesText(notices: readonly Notice[], bundled: string): string {
+  const head = `${bundled} contains code of the packages below, each under the licence printed with it.`;
   const rule = '-'.repeat(72);
   const parts = notices.map((each) => `${each.name} ${each.version} (${each.licence})\n\n${each.text}`);
   return `${[head, ...parts].join(`\n\n${rule}\n\n`)}\n`;

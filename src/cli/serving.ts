@@ -1,7 +1,8 @@
 import { join } from 'node:path';
 import type { Serving } from '../server/serve.ts';
 import type { VisitToOpen } from '../server/visits/visits.ts';
-import { type Terminal, UsageFault } from './command.ts';
+import { FileFault, type Terminal, UsageFault } from './command.ts';
+import { fileName } from './files.ts';
 import { packageRoot } from './package-root.ts';
 import { storageRefusal } from './storage-refusal.ts';
 import { version } from './version.ts';
@@ -36,8 +37,17 @@ export async function serveUntilEnded(terminal: Terminal, wishes: ServingWishes)
   }
   const picture = await serving.picture(terminal.strong('x') !== 'x');
   terminal.print(doorText(serving, picture, wishes.isOnNetwork));
-  if (!wishes.isOnce) await endAsked();
-  await serving.stop();
+  const isAsked = endAsked();
+  try {
+    const title = await Promise.race([serving.ready, isAsked]);
+    if (typeof title === 'string') terminal.print(`${title} is prepared: its pages show it.`);
+    if (!wishes.isOnce) await isAsked;
+  } catch (fault) {
+    const { name } = serving.record.files.visit ?? serving.record.files.activity;
+    throw new FileFault(`${name} can't be prepared: ${fault instanceof Error ? fault.message : fault}`);
+  } finally {
+    await serving.stop();
+  }
   if (!wishes.isOnce) terminal.tell('handspike: the server has ended; everything that was stored is kept.');
 }
 
@@ -47,11 +57,11 @@ const endAsked = (): Promise<void> =>
   });
 
 function doorText(serving: Serving, picture: string, isOnNetwork: boolean): string {
-  const { record, title, entries, addresses, link, backup } = serving;
+  const { record, entries, addresses, link, backup } = serving;
   if (record === null) return '';
   const [first = ''] = addresses;
   return [
-    `${title} is open${entries === 0 ? '' : ` and goes on, with ${entries} entries so far`}.`,
+    `${fileName((record.files.visit ?? record.files.activity).name)} is open${entries === 0 ? '' : ` and goes on, with ${entries} entries so far`}.`,
     ...(backup === null
       ? []
       : [`The file was brought to a newer shape; as it was, it is kept in ${backup}.`]),

@@ -13,7 +13,7 @@ import { servingAddress, takeServingLock } from './storage/serving-lock.ts';
 import { sqliteJournal } from './storage/sqlite-journal.ts';
 import { sqlitePasses } from './storage/sqlite-passes.ts';
 import { sqliteVisits } from './storage/sqlite-visits.ts';
-import { closeVisit, openVisit, tellDesk } from './visits/open-visit.ts';
+import { closeVisit, tellDesk } from './visits/open-visit.ts';
 import type { VisitRecord, VisitToOpen } from './visits/visits.ts';
 
 export interface Serve extends Place {
@@ -36,7 +36,8 @@ export interface Serve extends Place {
 export interface Serving {
   /** The visit that it was started for; `null` where none is open. */
   readonly record: VisitRecord | null;
-  readonly title: string;
+  /** Its title, once it is prepared; refused where its files can't be. Entries are taken before that. */
+  readonly ready: Promise<string>;
   /** How many entries it had already. */
   readonly entries: number;
   readonly addresses: readonly string[];
@@ -78,12 +79,12 @@ export async function serve(what: Serve): Promise<Serving> {
     const local = `http://127.0.0.1:${port}`;
     const outside = what.isOnNetwork ? networkAddresses().map((address) => `http://${address}:${port}`) : [];
     addresses = outside.length === 0 ? [local] : outside;
-    const record = await openedFor(server, what);
+    const { record, ready } = openedFor(server, what);
     lock.tell(local);
     const stopped = server;
     return {
       record,
-      title: record === null ? '' : (await house.plan(record.visit)).title,
+      ready: ready.then(async () => (record === null ? '' : (await house.plan(record.visit)).title)),
       entries: record === null ? 0 : visits.entries(record.visit),
       addresses,
       link: `${local}/enter/${passes.newLink(clock())}`,
@@ -103,25 +104,32 @@ export async function serve(what: Serve): Promise<Serving> {
 }
 
 /** Every open visit goes on; the one that is asked for is prepared anew from its files as they are now. */
-async function openedFor({ house, app }: Server, { visit, isAfresh }: Serve): Promise<VisitRecord | null> {
-  const open = house.visits.list().filter(({ closed }) => closed === null);
-  const same = visit === null ? undefined : open.find((each) => isSame(each, visit));
-  if (same !== undefined && isAfresh) closeVisit(house, same.visit);
-  else if (same !== undefined && visit !== null) house.visits.prepareAnew(same.visit, visit);
-  const goingOn = open.map(({ visit: name }) => house.visits.find(name)).filter((record) => record !== null);
-  const told = goingOn
-    .filter(({ closed }) => closed === null)
-    .map(async (record) => {
-      try {
-        await tellDesk(house, record);
-      } catch {
-        // Its entries are still taken and kept; only what is made of them is not shown.
-        app.log.error('a visit that is open can not be prepared');
-      }
+function openedFor(
+  { house, app }: Server,
+  { visit, isAfresh }: Serve,
+): { readonly record: VisitRecord | null; readonly ready: Promise<void> } {
+  const { visits } = house;
+  const open = (): readonly VisitRecord[] => visits.list().filter(({ closed }) => closed === null);
+  const same = visit === null ? undefined : open().find((each) => isSame(each, visit));
+  if (same !== undefined && visit !== null) {
+    if (isAfresh) closeVisit(house, same.visit);
+    else visits.prepareAnew(same.visit, visit);
+  }
+  const isNew = visit !== null && (same === undefined || isAfresh);
+  const opened = isNew ? visits.open(visit, house.clock()).visit : (same?.visit ?? visits.latest());
+  const record = opened === null ? null : visits.find(opened);
+  const others = open().filter((each) => each.visit !== opened);
+  for (const other of others)
+    tellDesk(house, other).catch(() => {
+      // Its entries are still taken and kept; only what is made of them is not shown.
+      app.log.error('a visit that is open can not be prepared');
     });
-  await Promise.all(told);
-  if (visit === null) return open[0] ?? null;
-  return same === undefined || isAfresh ? openVisit(house, visit) : house.visits.find(same.visit);
+  if (record === null) return { record, ready: Promise.resolve() };
+  const ready = tellDesk(house, record).catch((fault: unknown) => {
+    if (isNew) closeVisit(house, record.visit);
+    throw fault;
+  });
+  return { record, ready };
 }
 
 /** By the names of its files, so that a file that was put right goes on with its visit. */

@@ -10,6 +10,7 @@ import { notRun } from '../not-run.ts';
 const root = dirname(dirname(dirname(fileURLToPath(import.meta.url))));
 const bundle = join(root, 'dist', 'handspike.js');
 const notices = join(root, 'dist', 'THIRD-PARTY-NOTICES');
+const server = join(root, 'dist', 'server.js');
 
 /** What npm says where the typesetter's engine is neither in its cache nor to be fetched. */
 const NO_REGISTRY = /ENOTCACHED|ENOTFOUND|EAI_AGAIN|ECONNREFUSED|ECONNRESET|ETIMEDOUT|ERR_SOCKET_TIMEOUT/;
@@ -74,8 +75,13 @@ describe('the package as it is handed over', () => {
     expect(installed.code, installed.err).toBe(0);
     expect(readdirSync(join(empty(), 'node_modules')).filter((name) => !name.startsWith('.'))).toEqual([
       '@expo-google-fonts',
+      '@libsql',
       '@myriaddreamin',
+      // What the database's package asks for to find the binary of this machine.
+      '@neon-rs',
+      'detect-libc',
       'handspike',
+      'libsql',
     ]);
   });
 
@@ -122,16 +128,30 @@ describe('the package as it is handed over', () => {
     expect(readFileSync(join(empty(), first)).subarray(0, 5).toString()).toBe('%PDF-');
   });
 
-  test('imports nothing but Node itself', () => {
+  test('opens a visit with the database that it was installed with', (context) => {
+    if (!isInstalled()) notRun('package', 'the package is not installed', context);
+    const example = join(empty(), 'node_modules', 'handspike', 'examples', 'brackwater');
+    const visit = join(example, 'harbour-day.visit.yaml');
+    const served = handspike('serve', visit, '--once', '--port', '0', '--data', 'kept');
+    expect(served.code, served.err).toBe(0);
+    expect(served.out).toMatch(/\/group#[A-Z]{6}/);
+    expect(existsSync(join(empty(), 'kept', 'visits.db'))).toBe(true);
+  });
+
+  test.each([
+    ['the command imports nothing but Node itself', bundle, []],
+    ['the server imports the database besides', server, ['libsql']],
+  ])('%s', (_what, file, packages) => {
     const imported = [
-      ...readFileSync(bundle, 'utf8').matchAll(/^(?:import|export)\b[^'"\n]*['"]([^'"]+)['"];?$/gm),
+      ...readFileSync(file, 'utf8').matchAll(/^(?:import|export)\b[^'"\n]*['"]([^'"]+)['"];?$/gm),
     ].map((found) => found[1] ?? '');
-    expect(imported.filter((specifier) => !isBuiltin(specifier))).toEqual([]);
+    expect(imported.filter((specifier) => !isBuiltin(specifier))).toEqual(packages);
   });
 
   test('carries the licence text of every package that is bundled', () => {
     const text = readFileSync(notices, 'utf8');
     expect(text).toMatch(/^yaml \d+\.\d+\.\d+ \(ISC\)$/m);
     expect(text).toContain('Permission to use, copy, modify');
+    expect(readFileSync(`${notices}-SERVER`, 'utf8')).toMatch(/^fastify \d+\.\d+\.\d+ \(MIT\)$/m);
   });
 });

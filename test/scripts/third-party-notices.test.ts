@@ -21,7 +21,8 @@ test('a notice carries the licence text, and a package without one is refused', 
     writeFileSync(join(folder, 'LICENSE.md'), 'Use it freely.\r\n');
     const notice = noticeOf(folder);
     expect(notice).toEqual({ name: 'rope', version: '1.2.3', licence: 'MIT', text: 'Use it freely.' });
-    expect(noticesText([notice])).toContain('rope 1.2.3 (MIT)\n\nUse it freely.\n');
+    expect(noticesText([notice], 'dist/rope.js')).toContain('rope 1.2.3 (MIT)\n\nUse it freely.\n');
+    expect(noticesText([notice], 'dist/rope.js')).toMatch(/^dist\/rope\.js contains code/);
   } finally {
     rmSync(folder, { recursive: true, force: true });
   }
