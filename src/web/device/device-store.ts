@@ -85,13 +85,21 @@ async function opened(name: string, patience: number): Promise<IDBPDatabase<Shap
   const tooLong = new Promise<null>((resolve) => {
     setTimeout(() => resolve(null), patience);
   });
-  const opening = openDB<Shape>(name, 1, {
-    upgrade: (base) => {
-      base.createObjectStore('item', { keyPath: ['visit', 'device', 'sequence'] });
-      base.createObjectStore('note');
-    },
-  }).catch(() => null);
-  return Promise.race([opening, tooLong]);
+  return Promise.race([orNull(name), tooLong]);
+}
+
+/** Some browsers refuse by an answer, some by throwing at once. */
+async function orNull(name: string): Promise<IDBPDatabase<Shape> | null> {
+  try {
+    return await openDB<Shape>(name, 1, {
+      upgrade: (base) => {
+        base.createObjectStore('item', { keyPath: ['visit', 'device', 'sequence'] });
+        base.createObjectStore('note');
+      },
+    });
+  } catch {
+    return null;
+  }
 }
 
 async function changeKept(
