@@ -98,5 +98,7 @@ export const en = {
   'refused.other': 'The server did not take it. Show this to the teacher.',
   'held.another': 'Another device writes for this group.',
   'held.take': 'Write on this device instead',
-  'held.say': 'The other one can then only look on.',
+  'held.say': 'If this one takes over, the other can only look on.',
 } as const;
+
+export type WordKey = keyof typeof en;

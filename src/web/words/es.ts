@@ -1,4 +1,4 @@
-import type { WordKey } from './words.ts';
+import type { WordKey } from './en.ts';
 
 /** All that the pages say in Spanish. */
 export const es: Readonly<Record<WordKey, string>> = {
@@ -101,5 +101,5 @@ export const es: Readonly<Record<WordKey, string>> = {
   'refused.other': 'El servidor no la aceptó. Enseñad esto a la maestra.',
   'held.another': 'Otro aparato escribe por este grupo.',
   'held.take': 'Escribir en este aparato',
-  'held.say': 'El otro podrá entonces solo mirar.',
+  'held.say': 'Si este lo toma, el otro solo podrá mirar.',
 };

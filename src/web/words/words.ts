@@ -1,7 +1,7 @@
-import { en } from './en.ts';
+import { en, type WordKey } from './en.ts';
 import { es } from './es.ts';
 
-export type WordKey = keyof typeof en;
+export type { WordKey };
 export type Say = (key: WordKey, facts?: Readonly<Record<string, string | number>>) => string;
 
 /** How a page speaks: by the visit's language, where it is one of ours. */
