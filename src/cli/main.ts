@@ -2,21 +2,25 @@ import { nearestName } from '../core/diagnostics/nearest-name.ts';
 import { type Command, EXIT, FileFault, type Terminal, UsageFault } from './command.ts';
 import { advice } from './commands/advice.ts';
 import { arrival } from './commands/arrival.ts';
+import { backup } from './commands/backup.ts';
 import { bench } from './commands/bench.ts';
 import { check } from './commands/check.ts';
 import { demo } from './commands/demo.ts';
 import { explain } from './commands/explain.ts';
 import { fields } from './commands/fields.ts';
 import { key } from './commands/key.ts';
+import { link } from './commands/link.ts';
 import { newFile } from './commands/new.ts';
 import { next } from './commands/next.ts';
 import { pages } from './commands/pages.ts';
 import { print } from './commands/print.ts';
 import { readingLevel } from './commands/reading-level.ts';
 import { rehearse } from './commands/rehearse.ts';
+import { restore } from './commands/restore.ts';
 import { review } from './commands/review.ts';
 import { rotation } from './commands/rotation.ts';
 import { schema } from './commands/schema.ts';
+import { serve } from './commands/serve.ts';
 import { trials } from './commands/trials.ts';
 import { version } from './version.ts';
 
@@ -38,6 +42,10 @@ const commands: readonly Command[] = [
   newFile,
   fields,
   schema,
+  serve,
+  link,
+  backup,
+  restore,
   demo,
 ];
 

@@ -1,7 +1,6 @@
 import { nearestName } from '../core/diagnostics/nearest-name.ts';
-import { clockTime } from '../core/files/day-time.ts';
 import type { PeriodChanges } from '../core/files/period-changes.ts';
-import { type Seconds, seconds } from '../core/quantities/brands.ts';
+import { seconds } from '../core/quantities/brands.ts';
 import type { Arguments, Options } from './arguments.ts';
 import { UsageFault } from './command.ts';
 
@@ -60,18 +59,7 @@ export function periodChangesIn(
   };
 }
 
-/** A moment of the period: minutes from its start, or a clock time. */
-export function momentIn(found: Arguments, option: string, starts: Seconds | null): Seconds | null {
-  const text = found.text(option);
-  if (text === null) return null;
-  const clock = clockTime(text);
-  if (clock !== null && starts !== null && clock >= starts) return seconds(clock - starts);
-  if (/^\d{1,3}$/.test(text)) return seconds(60 * Number(text));
-  throw new UsageFault(
-    `--${option} is minutes from the start, as 25${starts === null ? '' : ', or a clock time, as 09:40'}, not "${text}"`,
-  );
-}
-
+/** A whole number within bounds; `null` where the option is not there. */
 export function wholeIn(found: Arguments, option: string, least: number, most: number): number | null {
   const text = found.text(option);
   if (text === null) return null;

@@ -93,7 +93,7 @@ function chanceOf(rotation: Rotation, timetable: Timetable, seed: number): Perio
 }
 
 /** What groups do that wait: setups with more to find, then the activity's tasks on paper. */
-function extraIn({ tables, activity }: Prepared): ExtraTasks {
+export function extraIn({ tables, activity }: Prepared): ExtraTasks {
   return {
     least: WORTH_A_TASK,
     setups: tables.flatMap(({ mark, setups }) =>

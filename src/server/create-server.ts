@@ -56,6 +56,8 @@ export function createServer(parts: ServerParts): Server {
   let isStopping = false;
   const counters = metrics();
   const plans = new Map<string, Promise<VisitPlan>>();
+  const preparing = new Map<string, Promise<void>>();
+  const ready = async (visit: string): Promise<void> => preparing.get(visit);
   const house: House = {
     journal,
     visits,
@@ -72,11 +74,19 @@ export function createServer(parts: ServerParts): Server {
     isStopping: () => isStopping,
     addresses: parts.addresses,
     plan: (visit) => {
-      const plan = plans.get(visit) ?? visitPlan(desk, visit);
+      const plan = plans.get(visit) ?? ready(visit).then(() => visitPlan(desk, visit));
       plans.set(visit, plan);
       plan.catch(() => plans.delete(visit));
       return plan;
     },
+    preparing: (visit, done) => {
+      preparing.set(visit, done);
+      const over = (): void => {
+        if (preparing.get(visit) === done) preparing.delete(visit);
+      };
+      done.then(over, over);
+    },
+    ready,
     forgetPlan: (visit) => plans.delete(visit),
   };
 

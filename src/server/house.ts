@@ -27,5 +27,8 @@ export interface House {
   readonly addresses: () => readonly string[];
   /** Groups, tables and setups of a visit, as it stands; known until it is prepared anew. */
   readonly plan: (visit: string) => Promise<VisitPlan>;
+  /** Told when a visit is being prepared; what is shown of it waits for that. */
+  readonly preparing: (visit: string, ready: Promise<void>) => void;
+  readonly ready: (visit: string) => Promise<void>;
   readonly forgetPlan: (visit: string) => void;
 }

@@ -91,7 +91,7 @@ export interface ClockPart {
   readonly begun: number | null;
   readonly pausedSince: number | null;
   readonly paused: number;
-  /** The end of the period. */
+  /** The end of the period; while it stands still, later by as much as it goes on doing so. */
   readonly ends: number | null;
   /** On a signal: which round, from 1, and when its signal is due. */
   readonly round: { readonly number: number; readonly of: number; readonly due: number } | null;
@@ -156,6 +156,8 @@ export interface TeacherParts {
   /** The rotation chart as SVG, and what changed when it was planned anew, in a sentence. */
   readonly plan: { readonly chart: string; readonly remarks: readonly string[] };
   readonly arrival: readonly ArrivalRow[];
+  /** What is wrong with the files, and what could not be worked out, a text each; never a reading lost. */
+  readonly trouble: readonly string[];
   /** `table/1` and so on: one part a table. */
   readonly [table: `table/${string}`]: TeacherTable;
 }
@@ -202,6 +204,10 @@ export interface TeacherReading {
   /** Likely cause and what to say to the group, as sentences. */
   readonly cause: string | null;
   readonly say: string | null;
+  /** All that a review prints below the reading: how it was read, causes with how likely, what tells them apart. */
+  readonly remarks: readonly string[];
+  /** Whether the group's own page asks for it once more: it goes by that group's readings alone. */
+  readonly isAskedAgain: boolean;
 }
 
 export interface ArrivalRow {

@@ -18,6 +18,15 @@ function visitWith(name: string, lines: string, change = (text: string) => text)
 }
 const VISIT = 'harbour-day.visit.yaml';
 
+interface Stay {
+  readonly group: string;
+  readonly table: string;
+  readonly from: number;
+  readonly to: number;
+}
+/** A visit that ran at the table that broke is broken off. */
+const table4Aside = ({ table, to }: Stay): boolean => table !== '4' || to <= 1500;
+
 describe('handspike rotation', () => {
   it('prints who is where when, in the language asked for', () => {
     const { code, out } = at(VISIT);
@@ -72,6 +81,36 @@ describe('handspike rotation', () => {
     expect(json.classes[0].outcome).toBe('timetable');
   });
 
+  it('plans anew in the middle of the period from what has been done, and nobody repeats a table', () => {
+    const rows = (args: readonly string[]) =>
+      (JSON.parse(at(VISIT, '--json', ...args).out).classes[0].stays as readonly Stay[]).map((stay) => stay);
+    const before = rows([]);
+    const done = before.filter(({ from, to }) => to <= 1500 || from < 1500);
+    const text = ['group,table,from,to', 'Z,1,09:20,09:25']
+      .concat(
+        done.map(({ group, table, from, to }) => [group, table, from / 60, to <= 1500 ? to / 60 : ''].join()),
+      )
+      .join('\n');
+    writeFileSync(join(boathouse, 'done.csv'), text);
+    const args = ['--now', '25', '--done', 'done.csv', '--close', '4'];
+    const { err, out } = at(VISIT, ...args);
+    expect(err).toContain('line 2 is not used (Z, 1, 09:20, 09:25): no group has that label');
+    expect(out).toContain('Planned anew at 9:40.');
+    const after = rows(args);
+    expect(new Set(after.map(({ group, table }) => `${group}${table}`)).size).toBe(after.length);
+    for (const { group, table } of done.filter((stay) => table4Aside(stay)))
+      expect(after.filter((stay) => stay.group === group && stay.table === table)).toHaveLength(1);
+    expect(after.filter(({ table, from }) => table === '4' && from >= 1500)).toEqual([]);
+  });
+
+  it('says what to teach in one period and in two, with the route of each group', () => {
+    expect(at(VISIT, '--periods', '60').out).toContain('Nothing is left out');
+    const { out, code } = at(VISIT, '--periods', '40,40');
+    expect(code).toBe(0);
+    expect(out).toMatch(/^ {2}Group A: [1-7 ›]+ \| [1-7 ›]+$/m);
+    expect(JSON.parse(at(VISIT, '--periods', '40', '--json').out).handspike).toBe('teaching 1');
+  });
+
   it('says which wishes clash, with their lines, and ends with code 1', () => {
     const name = visitWith('clash.visit.yaml', 'closed: "4"\nwishes:\n  - group: A\n    must do: "4"\n');
     const { code, out } = at(name);
@@ -95,6 +134,11 @@ describe('handspike rotation', () => {
     ['--late is written as B:10, not "B"', ['--late', 'B']],
     ['--copies is written as 2:2, not "2:0"', ['--copies', '2:0']],
     ['--minutes is a whole number from 1 to 1000, not "soon"', ['--minutes', 'soon']],
+    ['--done goes with --now: when is that?', ['--done', 'done.csv']],
+    ['--now is a time within the period', ['--now', '99']],
+    ['--now is a time within the period', ['--now', '08:00']],
+    ['--periods is the minutes of up to 3 periods', ['--periods', '40,0']],
+    ['--periods says how long each period is', ['--periods', '40', '--minutes', '40']],
     ['--group: there is no group "H"', ['--ics', '--group', 'H']],
   ])('says "%s"', (says, args) => {
     const { code, err } = at(VISIT, ...args);

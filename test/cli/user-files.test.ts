@@ -160,7 +160,15 @@ describe('handspike pages', () => {
     writeFileSync(file, `${head}tables:\n${tables.join('\n')}`);
     const { code, out } = at(folder, 'pages', '--to', 'p');
     expect(code).toBe(0);
-    const names = ['table-гора', 'table-a-b', 'table-a-b-2', 'table-a-b-3', 'table-table', 'answer-key'];
+    const names = [
+      'table-гора',
+      'table-a-b',
+      'table-a-b-2',
+      'table-a-b-3',
+      'table-table',
+      'answer-key',
+      'rotation',
+    ];
     expect(out.trim().split('\n')).toEqual(names.map((name) => join('p', `${name}.html`)));
     for (const [n, mark] of marks.entries()) {
       const html = readFileSync(join(folder, 'p', `${names[n]}.html`), 'utf8');

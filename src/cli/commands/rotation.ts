@@ -1,4 +1,5 @@
 import { askedPeriods, planPeriod, usualOptions } from '../../core/period.ts';
+import { planOn } from '../../core/plan-on.ts';
 import { prepare } from '../../core/prepare.ts';
 import { type Seconds, seconds } from '../../core/quantities/brands.ts';
 import { planTeaching } from '../../core/teach.ts';
@@ -17,13 +18,15 @@ import { preparationFiles } from '../files.ts';
 import { hasErrors, tellErrors } from '../findings.ts';
 import { LANGUAGE_OPTION, languageIn } from '../language.ts';
 import { CHANGE_HELP, CHANGE_OPTIONS, oneOf, periodChangesIn, wholeIn } from '../period-changes-in.ts';
+import { fromTheStart, SO_FAR_HELP, SO_FAR_OPTIONS, soFarIn } from '../so-far-in.ts';
 
 export const rotation: Command = {
   name: 'rotation',
-  usage: 'rotation [VISIT | KIT ACTIVITY] [WHAT IF] [--csv | --ics | --json]',
+  usage: 'rotation [VISIT | KIT ACTIVITY] [WHAT IF] [--now TIME] [--csv | --ics | --json]',
   summary: 'who is at which table when, how sure that is, and what if',
   options: [
     ...CHANGE_HELP,
+    ...SO_FAR_HELP,
     '--periods TIMES what to teach in periods of so many minutes, as 40 or 40,40',
     '--gain          which table to double or to shorten would gain most',
     '--csv           a row a stay, a wait, or an adult at a table',
@@ -38,6 +41,7 @@ export const rotation: Command = {
   run: (args, terminal) => {
     const found = readArguments(args, {
       ...CHANGE_OPTIONS,
+      ...SO_FAR_OPTIONS,
       gain: 'switch',
       periods: 'text',
       csv: 'switch',
@@ -59,7 +63,8 @@ export const rotation: Command = {
       tables: prepared.tables.map(({ mark }) => mark),
       groups: [...new Set(asFiled.flatMap((each) => each.rotation.groups.map(({ label }) => label)))],
     };
-    const changes = periodChangesIn(found, known);
+    const whatIfs = periodChangesIn(found, known);
+    const changes = fromTheStart(found, whatIfs);
     const { effort } = usualOptions;
     const seed = wholeIn(found, 'seed', 0, 1e9) ?? effort.seed;
     const periods = periodsIn(found);
@@ -70,11 +75,12 @@ export const rotation: Command = {
       terminal.print(as === 'json' ? teachJson(teaching) : teachText(language, prepared, teaching));
       return hasErrors(prepared) || !isTaught(teaching) ? EXIT.findings : EXIT.done;
     }
-    const period = planPeriod(prepared, changes, {
-      effort: { ...effort, seed },
-      withGains: found.isOn('gain'),
-    });
-    if (period === null) return EXIT.findings;
+    const options = { effort: { ...effort, seed }, withGains: found.isOn('gain') };
+    const planned = planPeriod(prepared, changes, options);
+    if (planned === null) return EXIT.findings;
+    const decimal = prepared.visit?.decimal ?? 'point';
+    const soFar = soFarIn(found, whatIfs, planned.classes, decimal, terminal, language);
+    const period = soFar === null ? planned : planOn(prepared, planned, soFar, options);
     switch (as) {
       case 'csv':
         terminal.print(rotationCsv(language, prepared, period).trimEnd());

@@ -20,7 +20,7 @@ interface Table {
  */
 export function followArrival<T extends Table>(
   tables: readonly T[],
-  visit: Visit | null,
+  visit: Pick<Visit, 'file' | 'arrival'> | null,
 ): { readonly tables: readonly T[]; readonly diagnostics: readonly Diagnostic[] } {
   if (visit === null || visit.arrival.length === 0) return { tables, diagnostics: [] };
   const diagnostics: Diagnostic[] = [];

@@ -20,6 +20,8 @@ export interface AskedPlan
   readonly begins: number;
   /** `null`: as soon as it can be. */
   readonly bell: number | null;
+  /** Visits that are over or run, where a period is under way: who and what is taken by them, and until when. */
+  readonly underWay: readonly UnderWayVisit[];
   /** Two wishes say the opposite of each other, or one asks for what this way of moving has not. */
   readonly isAgainstItself: boolean;
 }
@@ -62,6 +64,7 @@ export function askedPlan(
     together,
     ...timesIn(rotation, wishes, find),
     ...ordersIn(wishes, find),
+    underWay: [],
     isAgainstItself:
       (way === 'free' && together.length > 0) ||
       together.some((pair) => apart.some((other) => isSamePair(pair, other))) ||
@@ -69,6 +72,11 @@ export function askedPlan(
         (wish) => wish.kind === 'skips' && wishes.some((other) => isOpposite(wish, other, visits, find)),
       ),
   };
+}
+
+export interface UnderWayVisit extends GroupAtTable {
+  readonly copy: number;
+  readonly to: number;
 }
 
 /** Groups and tables by what they are called; -1 where there is none. */

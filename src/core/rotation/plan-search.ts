@@ -17,8 +17,6 @@ export type PlanAnswer =
       readonly end: number;
       readonly bound: number;
       readonly proof: Proof;
-      /** From the chart that stood before; 0 where none did, or where tables free up. */
-      readonly changes: number;
     }
   | { readonly kind: 'impossible' }
   | { readonly kind: 'unknown'; readonly bound: number };
@@ -43,14 +41,26 @@ export interface PlanAim {
 
 /** The plan that ends soonest, as asked, or that there is none. */
 export function searchPlan(asked: AskedPlan, aim: PlanAim, effort: SearchEffort): PlanAnswer {
-  if (asked.isAgainstItself || hasCircle(asked) || lacksRoom(asked)) return { kind: 'impossible' };
+  if (asked.isAgainstItself) return { kind: 'impossible' };
+  if (asked.visits.length === 0) return nothing(asked);
+  if (hasCircle(asked) || lacksRoom(asked)) return { kind: 'impossible' };
   return asked.way === 'signal' ? inRounds(asked, aim, effort) : asTablesFreeUp(asked, aim, effort);
 }
+
+/** Where there is no visit, nothing is needed. */
+const nothing = ({ way, begins }: AskedPlan): FoundPlan => ({
+  kind: 'plan',
+  visits: [],
+  rounds: way === 'signal' ? [] : null,
+  end: begins,
+  bound: begins,
+  proof: 'bound',
+});
 
 function inRounds(asked: AskedPlan, { bell, standing }: PlanAim, effort: SearchEffort): PlanAnswer {
   const answer = solveRounds(toRounds(asked, standing, bell), effort);
   if (answer.kind !== 'rounds') return answer;
-  const { chart, from, to, end, bound, proof, changes } = answer;
+  const { chart, from, to, end, bound, proof } = answer;
   return {
     kind: 'plan',
     visits: chart.flatMap((tables, round) =>
@@ -62,21 +72,10 @@ function inRounds(asked: AskedPlan, { bell, standing }: PlanAim, effort: SearchE
     end,
     bound,
     proof,
-    changes,
   };
 }
 
 function asTablesFreeUp(asked: AskedPlan, { bell, isAny }: PlanAim, effort: SearchEffort): PlanAnswer {
-  if (asked.visits.length === 0)
-    return {
-      kind: 'plan',
-      visits: [],
-      rounds: null,
-      end: asked.begins,
-      bound: asked.begins,
-      proof: 'bound',
-      changes: 0,
-    };
   const answer = solveShop(
     toShop(asked, bell),
     effort,
@@ -91,7 +90,6 @@ function asTablesFreeUp(asked: AskedPlan, { bell, isAny }: PlanAim, effort: Sear
     end,
     bound,
     proof,
-    changes: 0,
   };
 }
 

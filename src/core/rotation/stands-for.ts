@@ -7,7 +7,8 @@ import type { Stand, Stay } from './timetable.ts';
  * any two moments at which somebody begins or is done, each such table has an adult who may stand there; of all
  * ways to see to that, one in which adults change places as rarely as can be (at most `MOST_KEPT` ways
  * are followed at once; with more it is one with few). An adult may hand a group over to another.
- * Empty where there are too few adults, which the limits on the plan rule out.
+ * Where somebody has gone and there are too few for what runs already, as many tables as can be have one. `before`: where
+ * they have stood so far.
  *
  * @example
  * import { exactly } from '../uncertainty/measured.ts';
@@ -18,6 +19,7 @@ import type { Stand, Stay } from './timetable.ts';
 export function standsFor(
   { tables, adults, way }: Pick<Rotation, 'tables' | 'adults' | 'way'>,
   stays: readonly Stay[],
+  before: readonly Stand[] = [],
 ): readonly Stand[] {
   const held = stays.flatMap((stay): readonly Held[] => {
     const table = tables.find(({ mark }) => mark === stay.table);
@@ -25,7 +27,7 @@ export function standsFor(
     const reset = way === 'free' ? table.reset.value : 0;
     return [
       {
-        place: `${stay.table}\n${stay.copy}`,
+        place: placeOf(stay),
         table: stay.table,
         copy: stay.copy,
         from: stay.from,
@@ -34,14 +36,23 @@ export function standsFor(
     ];
   });
   const times = [...new Set(held.flatMap(({ from, to }) => [from, to]))].sort((a, b) => a - b);
-  let ways: readonly Standing[] = [{ last: adults.map(() => null), changes: 0, chain: null }];
+  let ways: readonly Standing[] = [
+    { last: adults.map(({ label }) => lastPlace(before, label)), changes: 0, chain: null },
+  ];
   for (const [n, from] of times.entries()) {
     const now = held.filter((each) => each.from <= from && each.to > from);
     if (now.length === 0) continue;
     ways = followed(ways, now, adults, from, times[n + 1] as number);
-    if (ways.length === 0) return [];
   }
-  return joined(chainOf(ways[0]), adults);
+  return joined(before, chainOf(ways[0]), adults);
+}
+
+const placeOf = ({ table, copy }: { readonly table: string; readonly copy: number }): string =>
+  `${table}\n${copy}`;
+
+function lastPlace(before: readonly Stand[], label: string): string | null {
+  const last = before.findLast(({ adult }) => adult === label);
+  return last === undefined ? null : placeOf(last);
 }
 
 /** How many ways of standing are followed at once. */
@@ -87,26 +98,29 @@ function followed(
       const last = [...way.last];
       let changes = way.changes;
       for (const [n, adult] of adultOf.entries()) {
+        if (adult === null) continue;
         const { place } = now[n] as Held;
         if (last[adult] !== null && last[adult] !== place) changes += 1;
         last[adult] = place;
       }
       const key = last.join('\r');
       if ((best.get(key)?.changes ?? Infinity) <= changes) continue;
-      const stands = adultOf.map((adult, n) => ({ adult, held: now[n] as Held, from, to }));
+      const stands = adultOf.flatMap((adult, n) =>
+        adult === null ? [] : [{ adult, held: now[n] as Held, from, to }],
+      );
       best.set(key, { last, changes, chain: { before: way.chain, stands } });
     }
   return [...best.values()].sort((a, b) => a.changes - b.changes).slice(0, MOST_KEPT);
 }
 
-/** All ways to give each of these places an adult of its own, those who stand there already first. */
+/** All ways to give each of these places an adult of its own, or as many as can be; those who stand there already first. */
 function matchings(
   now: readonly Held[],
   adults: readonly Adult[],
   last: readonly (string | null)[],
-): readonly (readonly number[])[] {
-  const found: (readonly number[])[] = [];
-  const give = (chosen: readonly number[]): void => {
+): readonly (readonly (number | null)[])[] {
+  const found: (readonly (number | null)[])[] = [];
+  const give = (chosen: readonly (number | null)[], without: number): void => {
     const held = now[chosen.length];
     if (held === undefined) {
       found.push(chosen);
@@ -118,10 +132,11 @@ function matchings(
     may.sort((a, b) => Number(last[b] === held.place) - Number(last[a] === held.place));
     for (const adult of may) {
       if (found.length >= MOST_KEPT) return;
-      give([...chosen, adult]);
+      give([...chosen, adult], without);
     }
+    if (without > 0) give([...chosen, null], without - 1);
   };
-  give([]);
+  for (let without = 0; found.length === 0; without += 1) give([], without);
   return found;
 }
 
@@ -132,8 +147,12 @@ const chainOf = (way: Standing | undefined): readonly Link[] => {
 };
 
 /** An adult who stays at a place stands there once. */
-function joined(links: readonly Link[], adults: readonly Adult[]): readonly Stand[] {
-  const stands: Stand[] = [];
+function joined(
+  before: readonly Stand[],
+  links: readonly Link[],
+  adults: readonly Adult[],
+): readonly Stand[] {
+  const stands: Stand[] = [...before];
   for (const { adult, held, from, to } of links.flatMap((link) => link.stands)) {
     const label = adults[adult]?.label ?? '';
     const index = stands.findLastIndex((each) => each.adult === label);

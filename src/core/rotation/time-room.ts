@@ -114,7 +114,7 @@ export function roundProfiles(asked: AskedPlan, bell: number): readonly RoundPro
       return;
     }
     const takes = length + asked.walk;
-    const fit = Math.min(most - total, takes > 0 ? Math.floor(left / takes) : most);
+    const fit = Math.max(0, Math.min(most - total, takes > 0 ? Math.floor(left / takes) : most));
     const isLast = level === lengths.length - 1;
     for (let more = fit; more >= (isLast ? fit : 0); more -= 1)
       add(level + 1, [...counts, total + more], left - more * takes, total + more);

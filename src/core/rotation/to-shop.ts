@@ -1,30 +1,43 @@
 import type { AskedPlan } from './asked-plan.ts';
 import type { GroupAtTable } from './round-chart.ts';
 import type { Blocked, Precedence, Resource, Shop } from './shop.ts';
+import { takenAtFirst } from './taken-at-first.ts';
 
 /**
  * What is asked of a plan, as a shop in which tables free up one by one. A task is a visit, in the same order. A group is
  * taken for its walk after a visit, a table for its reset; so are the adults, who put it back.
  */
 export function toShop(asked: AskedPlan, bell: number | null): Shop {
-  const { visits } = asked;
+  const { visits, begins } = asked;
+  const taken = takenAtFirst(asked);
+  const held = taken.held.flatMap((some, bearer) => some.map((each) => ({ ...each, bearer })));
+  const lasts = held.map(({ to }) => Math.max(0, to - begins));
   return {
-    lengths: visits.map(({ table }) => asked.runs[table] as number),
-    resources: resourcesOf(asked),
+    lengths: [...visits.map(({ table }) => asked.runs[table] as number), ...lasts],
+    resources: resourcesOf(asked, held),
     before: [...ordersOf(asked), ...endsOf(asked)],
-    earliest: visits.map((visit) => earliestOf(asked, visit)),
-    latest: visits.map((visit) => latestOf(asked, visit, bell ?? Infinity)),
+    earliest: [
+      ...visits.map((visit, n) => Math.max(taken.earliest[n] as number, earliestOf(asked, visit))),
+      ...held.map(() => begins),
+    ],
+    latest: [
+      ...visits.map((visit) => latestOf(asked, visit, bell ?? Infinity)),
+      ...lasts.map((length) => begins + length),
+    ],
     blocked: blockedOf(asked),
   };
 }
 
-function resourcesOf(asked: AskedPlan): readonly Resource[] {
-  const { visits, resets, walk } = asked;
-  const resource = (
-    capacity: number,
-    isOn: (visit: GroupAtTable) => boolean,
-    after: number | null,
-  ): Resource => {
+/** What is taken at first is a task too, after those of the visits. */
+interface HeldTask {
+  readonly bearer: number;
+  readonly to: number;
+  readonly until: number;
+}
+
+function resourcesOf(asked: AskedPlan, held: readonly HeldTask[]): readonly Resource[] {
+  const { visits, resets, walk, begins, limits } = asked;
+  const resource: MakeResource = (capacity, isOn, after) => {
     const tasks = visits.flatMap((visit, task) => (isOn(visit) ? [task] : []));
     return {
       capacity,
@@ -38,12 +51,23 @@ function resourcesOf(asked: AskedPlan): readonly Resource[] {
   const tables = resets.map((_, table) =>
     resource(asked.copies[table] as number, (visit) => visit.table === table, null),
   );
-  const adults = asked.limits.map(({ tables: some, capacity }) =>
+  const adults = limits.map(({ tables: some, capacity }) =>
     resource(capacity, (visit) => some.includes(visit.table), null),
   );
-  return [...groups, ...tables, ...adults, ...apartOf(asked, resource)].filter(
-    ({ tasks }) => tasks.length > 0,
+  const shared = [...tables, ...adults].map((each, bearer) =>
+    held.reduce<Resource>(
+      (all, { to, until, bearer: whose }, n) =>
+        whose !== bearer
+          ? all
+          : {
+              capacity: all.capacity,
+              tasks: all.tasks.concat(visits.length + n),
+              after: all.after.concat(until - Math.max(begins, to)),
+            },
+      each,
+    ),
   );
+  return [...groups, ...shared, ...apartOf(asked, resource)].filter(({ tasks }) => tasks.length > 0);
 }
 
 type MakeResource = (
@@ -136,7 +160,7 @@ function blockedOf({ visits, away, closed, breaks, begins }: AskedPlan): readonl
   return [
     ...breaks
       .filter(({ from, to }) => to > from && to > begins)
-      .map(({ from, to }) => ({ from, to, tasks: null })),
+      .map(({ from, to }) => ({ from, to, tasks: tasksOf(() => true) })),
     ...away
       .filter(isInside)
       .map(({ group, from, to }) => ({ from, to, tasks: tasksOf((visit) => visit.group === group) })),

@@ -25,6 +25,7 @@ export interface RotationPictureOptions {
 const MARGIN = 1;
 /** Few groups do not make lines as high as a door. */
 const HIGHEST_ROW = 42;
+const HIGHEST_POSTER_ROW = 95;
 const LOWEST_ROW = 6.5;
 
 interface Frame extends RotationPictureOptions {
@@ -91,7 +92,10 @@ function frameOf(chart: RotationChart, periodWords: PeriodWords, options: Rotati
   const count = Math.max(1, chart.rows.length);
   // Above: times and the signal; below: minutes and the legend.
   const around = (chart.now === null ? 9.5 : 11.1) * least + 2 * MARGIN;
-  const row = Math.min(HIGHEST_ROW, Math.max(LOWEST_ROW, (height - around) / count));
+  const row = Math.min(
+    options.marksOnly === true ? HIGHEST_POSTER_ROW : HIGHEST_ROW,
+    Math.max(LOWEST_ROW, (height - around) / count),
+  );
   const left = labelWidth(chart, row, least) + 1.5;
   const room = width - left - 2 * MARGIN - 3.6 * least;
   return {

@@ -13,6 +13,8 @@ import { classesOfJob, classFacts } from './classes-of-job.ts';
 import type { PaperJob, SheetKind } from './paper-job.ts';
 import { sheetForAdults } from './visit-sheet.ts';
 
+const NO_BREAK = '\u00a0';
+
 /** For each adult where to stand and when, whom to expect, and what to watch there. */
 export const adultPosts: SheetKind = {
   name: 'posts',
@@ -82,7 +84,9 @@ function rowsOf(words: PeriodWords, posts: readonly Post[], carried: string): re
             ({ table, copy, from }) =>
               table === post.table && copy === post.copy && from >= post.from && from < post.to,
           )
-          .map(({ group, from }) => say('sheet.posts.group', { group, from: at(from) }))
+          .map(({ group, from }) =>
+            say('sheet.posts.group', { group, from: at(from) }).replaceAll(' ', NO_BREAK),
+          )
           .join(', '),
       ],
     ]),

@@ -90,7 +90,7 @@ describe('the slips', () => {
     expect(rowsOf(sheet)[0]).toEqual([
       '9:05 to 9:27:08',
       'Table 4, The capstan',
-      'D at 9:05, C at 9:10:47, B at 9:16:34, A at 9:22:21',
+      'D\u00a0at\u00a09:05, C\u00a0at\u00a09:10:47, B\u00a0at\u00a09:16:34, A\u00a0at\u00a09:22:21',
     ]);
     expect(rowsOf(sheet)[1]?.[1]).toBe('Walk about with the "Carried page".');
   });

@@ -4,6 +4,8 @@ import { toString as drawn } from 'qrcode';
 export const doorPicture = (address: string): Promise<string> =>
   drawn(address, { type: 'svg', errorCorrectionLevel: 'M', margin: 4 });
 
-/** The same for a terminal, in half blocks. */
-export const doorInTerminal = (address: string): Promise<string> =>
-  drawn(address, { type: 'terminal', small: true, errorCorrectionLevel: 'L' });
+/** The same for a terminal, in half blocks: black on white where it has colours, bare blocks elsewhere. */
+export const doorInTerminal = async (address: string, isColoured: boolean): Promise<string> =>
+  isColoured
+    ? drawn(address, { type: 'terminal', small: true, errorCorrectionLevel: 'L' })
+    : drawn(address, { type: 'utf8', errorCorrectionLevel: 'L' });

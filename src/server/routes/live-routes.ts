@@ -30,6 +30,7 @@ export function liveRoutes(app: FastifyInstance, house: House): void {
     async (request, reply) => {
       const { pass } = passOf(request, request.query.as, house);
       const visit = visitOf(pass, request.query.visit, visits);
+      await house.ready(visit);
       return reply.type('application/json; charset=utf-8').send(await hub.parts(visit, pass.seat));
     },
   );
@@ -46,6 +47,7 @@ export function liveRoutes(app: FastifyInstance, house: House): void {
     async (request, reply) => {
       const { pass, secret } = passOf(request, request.query.as, house);
       const visit = visitOf(pass, request.query.visit, visits);
+      await house.ready(visit);
       if (house.isStopping()) throw new Refusal('stopping');
       if ((open.get(secret) ?? 0) >= MOST_OF_A_PASS || hub.count() >= MOST_OF_ALL) {
         metrics.count('slowedDown');

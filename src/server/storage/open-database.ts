@@ -7,7 +7,7 @@ export type Connection = InstanceType<typeof Database>;
 
 /** The file can't be used as it is: what is wrong, and what to do. Nothing has been changed in it. */
 export class StorageFault extends Error {
-  readonly code: 'damaged' | 'newer' | 'busy';
+  readonly code: 'damaged' | 'newer' | 'busy' | 'missing' | 'there';
   constructor(code: StorageFault['code'], message: string) {
     super(message);
     this.name = 'StorageFault';

@@ -1,3 +1,4 @@
+import type { OpenVisit } from '../desk/desk.ts';
 import type { House } from '../house.ts';
 import { Refusal } from '../http/problem.ts';
 import type { VisitRecord, VisitToOpen } from './visits.ts';
@@ -19,9 +20,19 @@ export async function openVisit(house: House, what: VisitToOpen): Promise<VisitR
 /** Hands the desk a visit with all that is stored of it: when it is opened, and when the server starts again. */
 export async function tellDesk(house: House, record: VisitRecord): Promise<void> {
   const { visit, code, label, language, files } = record;
+  const ready = prepared(house, { visit, code, addresses: house.addresses(), label, language, files });
   house.forgetPlan(visit);
-  await house.desk.open({ visit, code, addresses: house.addresses(), label, language, files });
-  house.desk.take(visit, await house.journal.since(visit, 0));
+  house.preparing(visit, ready);
+  await ready;
+}
+
+/** All that is stored follows at once, so that nobody is shown a visit without its entries. */
+async function prepared({ desk, journal }: House, visit: OpenVisit): Promise<void> {
+  const opening = desk.open(visit);
+  // Looked at below; what goes wrong until then must not end the process.
+  opening.catch(() => undefined);
+  desk.take(visit.visit, await journal.since(visit.visit, 0));
+  await opening;
 }
 
 /** Its passes end with it; what is stored stays. */

@@ -13,7 +13,6 @@ export const rotations = {
   'rotation.mark.talk': 'talk',
   'rotation.mark.break': 'break',
   'rotation.mark.bell': 'bell',
-  'rotation.mark.signal': 'signal',
   'rotation.mark.now': 'now',
   'rotation.mark.wait': 'waits',
   'rotation.mark.spare': 'spare',
@@ -24,7 +23,7 @@ export const rotations = {
   'rotation.mark.late': 'comes at {time}',
   'rotation.legend.reset': 'put back for the next group',
   'rotation.legend.adult': 'an adult stands here',
-  'rotation.legend.wait': 'waits',
+  'rotation.legend.wait': 'no table',
   'rotation.legend.done': 'done before now',
   'rotation.legend.signal': 'signal: all move',
   'rotation.desc.groups':

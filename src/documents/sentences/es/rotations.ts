@@ -13,7 +13,6 @@ export const rotations = {
   'rotation.mark.talk': 'conversación',
   'rotation.mark.break': 'descanso',
   'rotation.mark.bell': 'timbre',
-  'rotation.mark.signal': 'señal',
   'rotation.mark.now': 'ahora',
   'rotation.mark.wait': 'espera',
   'rotation.mark.spare': 'libre',
@@ -24,7 +23,7 @@ export const rotations = {
   'rotation.mark.late': 'llega: {time}',
   'rotation.legend.reset': 'se deja lista para el siguiente',
   'rotation.legend.adult': 'aquí hay un adulto',
-  'rotation.legend.wait': 'espera',
+  'rotation.legend.wait': 'sin mesa',
   'rotation.legend.done': 'hecho antes de ahora',
   'rotation.legend.signal': 'señal: todos cambian',
   'rotation.desc.groups':
