@@ -52,8 +52,8 @@ export function noticeOf(folder: string): Notice {
   };
 }
 
-export function noticesText(notices: readonly Notice[], bundled: string): string {
-  const head = `${bundled} contains code of the packages below, each under the licence printed with it.`;
+export function noticesText(notices: readonly Notice[], what = 'dist/handspike.js'): string {
+  const head = `${what} contains code of the packages below, each under the licence printed with it.`;
   const rule = '-'.repeat(72);
   const parts = notices.map((each) => `${each.name} ${each.version} (${each.licence})\n\n${each.text}`);
   return `${[head, ...parts].join(`\n\n${rule}\n\n`)}\n`;

@@ -8,6 +8,8 @@ export interface Outbox {
   readonly visit: string;
   readonly device: string;
   readonly items: readonly OutboxItem[];
+  /** Numbers begin after this one: above 0 where an outbox was lost, so that none is given twice. */
+  readonly from: number;
 }
 
 /** `here`: on this device only. `sent`: on its way, not yet answered. `stored`: it outlives the device. */
@@ -24,11 +26,16 @@ export interface OutboxItem {
 export const MOST_IN_DELIVERY = 50;
 
 /** @example emptyOutbox('v', 'd').items.length // => 0 */
-export const emptyOutbox = (visit: string, device: string): Outbox => ({ visit, device, items: [] });
+export const emptyOutbox = (visit: string, device: string, from = 0): Outbox => ({
+  visit,
+  device,
+  items: [],
+  from,
+});
 
 /** One more thing that happened; its id is made of the device's and the sequence. */
 export function written(outbox: Outbox, seat: Seat, what: Happening, made: number): Outbox {
-  const sequence = (outbox.items.at(-1)?.entry.sequence ?? 0) + 1;
+  const sequence = (outbox.items.at(-1)?.entry.sequence ?? outbox.from) + 1;
   const { visit, device } = outbox;
   const entry = { id: `${device}.${sequence}`, visit, device, sequence, made, seat, what };
   return { ...outbox, items: [...outbox.items, { entry, whereabouts: 'here', refusal: null }] };

@@ -64,19 +64,23 @@ export const visitLog = (entries: readonly Stored[]): VisitLog => {
   const ordered = inSaneOrder(entries);
   const ofReadings = ordered.filter(({ stored }) => stored.entry.what.kind === 'reading');
   const others = ordered.filter(({ stored }) => stored.entry.what.kind !== 'reading');
-  return [...ofReadings, ...others].reduce(withEntry, NOTHING);
+  return others.reduce(withEntry, { ...NOTHING, readings: ofReadings.flatMap(logged) });
 };
 
+function logged({ stored: { entry, position }, when }: Dated): readonly LoggedReading[] {
+  const { id, device, what } = entry;
+  return what.kind === 'reading'
+    ? [{ id, position, device, when, reading: what, before: [], isVoid: false }]
+    : [];
+}
+
 function withEntry(log: VisitLog, dated: Dated): VisitLog {
-  const { entry, position } = dated.stored;
+  const { entry } = dated.stored;
   const { when } = dated;
   const what: Happening = entry.what;
   switch (what.kind) {
-    case 'reading': {
-      const { id, device } = entry;
-      const reading = { id, position, device, when, reading: what, before: [], isVoid: false };
-      return { ...log, readings: [...log.readings, reading] };
-    }
+    case 'reading':
+      return { ...log, readings: [...log.readings, ...logged(dated)] };
     case 'correction':
       return withReading(log, what.of, (each) => ({
         ...each,

@@ -21,10 +21,14 @@ export function nameFaults(path: string): readonly Fault[] {
   const fault = (says: string): readonly Fault[] => [{ path, line: 1, says }];
   if (FORBIDDEN.test(path)) return fault('a name that says nothing about what it holds; circles begin there');
   const name = path.slice(path.lastIndexOf('/') + 1);
-  if (path.startsWith('src/') && !/^tsconfig\.json$|(?<!\.d)\.ts$/.test(name))
+  if (path.startsWith('src/') && !/^tsconfig\.json$|(?<!\.d)\.ts$/.test(name) && !isOfPage(path))
     return fault('src holds TypeScript; what is built belongs in build/');
   return KEBAB.test(name) || CONFIGURATION.test(path) ? [] : fault('file names are kebab-case');
 }
+
+/** The browser's room also holds what only a page is made of. */
+const isOfPage = (path: string): boolean =>
+  path.startsWith('src/web/') && /\.(tsx|html|css|svg|webmanifest)$/.test(path);
 
 /** A thing has one name wherever it is imported: no default exports outside configuration and descriptions of packages. */
 export function defaultExportFaults(file: SourceFile): readonly Fault[] {

@@ -15,7 +15,7 @@ const map = readHouseMap(read('ARCHITECTURE.md').text);
 const sources = pathsUnder('src');
 const checks = [...pathsUnder('test'), ...pathsUnder('bench')];
 const code = [...sources, ...checks, ...pathsUnder('scripts')]
-  .filter((path) => /\.(ts|mjs)$/.test(path))
+  .filter((path) => /\.(tsx?|mjs)$/.test(path))
   .map(read);
 const folders = (under: string): readonly string[] => [
   ...new Set(

@@ -179,6 +179,7 @@ describe('a planted fault in the shape of a file is caught', () => {
     'src/core/WorkAccount.ts',
     'src/core/work_account.ts',
     'src/core/balance.js',
+    'src/documents/pages/sheet.css',
     'src/core/balance.d.ts',
   ])('the name %s is refused', (path) => {
     expect(nameFaults(path)).toHaveLength(1);
@@ -186,8 +187,9 @@ describe('a planted fault in the shape of a file is caught', () => {
 
   test('plain names are accepted', () => {
     const paths = ['src/core/work-account.ts', 'src/core/a/sentences.en.ts', 'src/cli/tsconfig.json'];
+    const pages = ['src/web/group.html', 'src/web/group/pad.tsx', 'src/web/look/look.css'];
     const data = ['test/diagnostics/slips-of-the-pen.kit.golden.txt', 'test/witness/js-quantities.d.ts'];
-    expect([...paths, ...data].flatMap(nameFaults)).toEqual([]);
+    expect([...paths, ...pages, ...data].flatMap(nameFaults)).toEqual([]);
   });
 
   test('a default export is refused in each of its spellings', () => {

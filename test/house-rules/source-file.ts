@@ -28,7 +28,10 @@ export function sourceFile(path: string, root: string): SourceFile {
 }
 
 export const parse = (file: SourceFile): ts.SourceFile =>
-  ts.createSourceFile(file.path, file.text, ts.ScriptTarget.ES2023, true, ts.ScriptKind.TS);
+  ts.createSourceFile(file.path, file.text, ts.ScriptTarget.ES2023, true, kindOf(file.path));
+
+const kindOf = (path: string): ts.ScriptKind =>
+  path.endsWith('.tsx') ? ts.ScriptKind.TSX : ts.ScriptKind.TS;
 
 /** Everything a file imports, re-exports or loads, types included. */
 export function importsOf(file: SourceFile): readonly Import[] {

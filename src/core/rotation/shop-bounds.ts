@@ -1,115 +1,137 @@
-import { allowedFrom } from './shop-breaks.ts';
+import { type HeadsTails, headsTails } from './shop-heads.ts';
+import { type Share, soonestOfShares } from './shop-load.ts';
 import type { Held, ShopModel } from './shop-model.ts';
+import { type Alike, soonestOnOne } from './shop-one.ts';
 
 /**
  * No schedule ends before this: each resource has to get through its tasks after the earliest of them can begin
- * and before the shortest of what follows them. Of several bearers one has at least its share, and of so many
- * tasks one bearer has at least so many. `Infinity` where the order of tasks runs in a circle.
+ * and before the shortest of what follows them. `Infinity` where the order of tasks runs in a circle.
  */
 export function shopBound(model: ShopModel): number {
-  const heads = headsOf(model);
-  const tails = tailsOf(model);
-  if (heads === null || tails === null) return Infinity;
+  const known = headsTails(model);
+  if (known === null) return Infinity;
   const alone = model.lengths.reduce(
-    (most, length, task) => Math.max(most, (heads[task] as number) + length + (tails[task] as number)),
+    (most, length, task) =>
+      Math.max(most, (known.heads[task] as number) + length + (known.tails[task] as number)),
     0,
   );
   return model.resources.reduce(
-    (most, held) => Math.max(most, boundOf(held, model.lengths, heads, tails)),
+    (most, held) =>
+      Math.max(
+        most,
+        held.capacity === 1 ? boundOfOne(model, held, known) : boundOfSeveral(model, held, known),
+      ),
     alone,
   );
 }
 
-/** By task its earliest beginning with the order and the breaks alone. */
-function headsOf(model: ShopModel): Int32Array | null {
-  const heads = Int32Array.from(model.earliest, (time, task) => allowed(model, task, time));
-  for (let round = 0; round <= model.count; round += 1) {
-    let isSame = true;
-    for (const { first, then, gap } of model.arcs) {
-      const time = (heads[first] as number) + gap;
-      if (time <= (heads[then] as number)) continue;
-      heads[then] = allowed(model, then, time);
-      isSame = false;
-    }
-    if (isSame) return heads;
+/** The greatest over all sets of tasks with a tail at least so great. */
+function boundOfOne(model: ShopModel, held: Held, known: HeadsTails): number {
+  const kinds = kindsOn(model, held, known);
+  let most = 0;
+  for (const tail of new Set(kinds.map((each) => each.tail))) {
+    const inside = kinds.filter((each) => each.tail >= tail);
+    most = Math.max(most, isPlain(inside) ? sumOf(inside) : boundInTurn(inside));
   }
-  return null;
+  return most;
 }
 
-/** By task how long it takes at least from its end to the end of all. */
-function tailsOf(model: ShopModel): Int32Array | null {
-  const tails = new Int32Array(model.count);
-  for (let round = 0; round <= model.count; round += 1) {
-    let isSame = true;
-    for (const { first, then, gap } of model.arcs) {
-      const rest =
-        gap - (model.lengths[first] as number) + (model.lengths[then] as number) + (tails[then] as number);
-      if (rest <= (tails[first] as number)) continue;
-      tails[first] = rest;
-      isSame = false;
-    }
-    if (isSame) return tails;
-  }
-  return null;
+/** All of them in turn; where that is too many, as if all began and ended alike. */
+function boundInTurn(kinds: readonly Alike[]): number {
+  const exact = soonestOnOne(kinds);
+  if (exact !== null) return exact;
+  const head = Math.min(...kinds.map((each) => each.head));
+  const tail = Math.min(...kinds.map((each) => each.tail));
+  const alike = merged(kinds.map((each) => ({ ...each, head, tail })));
+  return Math.max(sumOf(kinds), soonestOnOne(alike) ?? 0);
 }
 
-const allowed = (model: ShopModel, task: number, time: number): number =>
-  allowedFrom(model.forbidden[task] as Int32Array, time);
+/** Where nothing but the sum of all counts. */
+const isPlain = (kinds: readonly Alike[]): boolean =>
+  kinds.every(
+    ({ head, tail, forbidden }) =>
+      head === kinds[0]?.head && tail === kinds[0]?.tail && forbidden.length === 0,
+  );
 
-interface Share {
-  readonly head: number;
-  readonly hold: number;
-  readonly length: number;
-  /** From when the resource is free of it to the end of all; negative where it stays taken beyond. */
-  readonly tail: number;
+/** The greatest over all sets with a head at least so great: one after the other, and what is shortest beyond. */
+function sumOf(kinds: readonly Alike[]): number {
+  let most = 0;
+  for (const head of new Set(kinds.map((each) => each.head))) {
+    const inside = kinds.filter((each) => each.head >= head);
+    const load = inside.reduce((sum, { count, hold }) => sum + count * hold, 0);
+    most = Math.max(
+      most,
+      head + load + Math.min(...inside.map(({ length, hold, tail }) => length - hold + tail)),
+    );
+  }
+  return most;
+}
+
+function kindsOn(model: ShopModel, { tasks, holds }: Held, { heads, tails }: HeadsTails): readonly Alike[] {
+  const each = Array.from(
+    tasks,
+    (task, place): Alike => ({
+      count: 1,
+      head: heads[task] as number,
+      length: model.lengths[task] as number,
+      hold: holds[place] as number,
+      tail: tails[task] as number,
+      forbidden: model.forbidden[task] as Int32Array,
+    }),
+  );
+  return merged(each);
+}
+
+/** Those that differ in nothing as one kind. */
+function merged(kinds: readonly Alike[]): readonly Alike[] {
+  const found = new Map<string, Alike>();
+  for (const one of kinds) {
+    const key = [one.head, one.length, one.hold, one.tail, ...one.forbidden].join(' ');
+    found.set(key, { ...one, count: one.count + (found.get(key)?.count ?? 0) });
+  }
+  return [...found.values()];
 }
 
 /** The greatest over all sets of tasks with a head and a tail at least so great. */
-function boundOf(held: Held, lengths: Int32Array, heads: Int32Array, tails: Int32Array): number {
+function boundOfSeveral(model: ShopModel, held: Held, { heads, tails }: HeadsTails): number {
   const shares = Array.from(held.tasks, (task, place): Share => {
     const hold = held.holds[place] as number;
-    const length = lengths[task] as number;
-    return { head: heads[task] as number, hold, length, tail: (tails[task] as number) - (hold - length) };
+    const length = model.lengths[task] as number;
+    return {
+      head: heads[task] as number,
+      hold,
+      length,
+      tail: tails[task] as number,
+      ...kindOf(model, held, task, hold),
+    };
   }).sort((a, b) => b.hold - a.hold);
   let most = 0;
   for (const head of new Set(shares.map((each) => each.head)))
     for (const tail of new Set(shares.map((each) => each.tail))) {
       const inside = shares.filter((each) => each.head >= head && each.tail >= tail);
-      if (inside.length === 0) continue;
-      const load = loadOfOne(inside, held.capacity);
-      most = Math.max(most, acrossBreaks(held.closed, inside, head, load) + tail);
+      if (inside.length > 0) most = Math.max(most, soonestOfShares(held, inside, head) + tail);
     }
   return most;
 }
 
-/** What one bearer has to bear at least. The shares come longest first. */
-function loadOfOne(shares: readonly Share[], capacity: number): number {
-  const all = shares.reduce((sum, { hold }) => sum + hold, 0);
-  let most = Math.ceil(all / capacity);
-  // Of k times the capacity and one more tasks, one bearer has k + 1: at least the shortest of them.
-  for (let each = 1; each * capacity < shares.length; each += 1) {
-    const last = each * capacity;
-    const load = shares.slice(last - each, last + 1).reduce((sum, { hold }) => sum + hold, 0);
-    most = Math.max(most, load);
-  }
-  return most;
-}
-
-/** When a load that begins at `time` is done, where no task of it runs over a break; a task of no length runs over nothing. */
-function acrossBreaks(closed: Int32Array, shares: readonly Share[], time: number, load: number): number {
-  const rest = shares.reduce((most, { hold, length }) => Math.max(most, hold - length), 0);
-  const least = shares.reduce((fewest, { hold }) => Math.min(fewest, hold), Infinity);
-  if (shares.some(({ length }) => length === 0)) return time + load;
-  let begins = time;
-  let left = load;
-  for (let n = 0; n < closed.length; n += 2) {
-    const from = closed[n] as number;
-    const to = closed[n + 1] as number;
-    if (to <= begins) continue;
-    if (begins + left - rest <= from) break;
-    // What was begun before the break may stay on in it by its time after, and not more.
-    if (from > begins) left = Math.max(least, left - (from - begins) - rest);
-    begins = to;
-  }
-  return begins + left;
+/** Of the resources that hold a task at least as long, the one with the most tasks of this one too. */
+function kindOf(
+  model: ShopModel,
+  held: Held,
+  task: number,
+  hold: number,
+): { readonly kind: number; readonly kindCapacity: number } {
+  let kind = -1;
+  let kindCapacity = held.capacity;
+  let most = 0;
+  model.resources.forEach((other, n) => {
+    const place = other.tasks.indexOf(task);
+    if (other === held || place < 0 || (other.holds[place] as number) < hold) return;
+    const both = other.tasks.filter((each) => held.tasks.includes(each)).length;
+    if (other.capacity >= held.capacity || both <= most) return;
+    most = both;
+    kind = n;
+    kindCapacity = other.capacity;
+  });
+  return { kind, kindCapacity };
 }

@@ -1,5 +1,6 @@
 import { randomFrom } from '../uncertainty/random.ts';
 import type { SearchEffort, Shop, ShopAnswer } from './shop.ts';
+import { alikeArcs, alikeRows, inAlikeOrder } from './shop-alike.ts';
 import { shopBound } from './shop-bounds.ts';
 import { firstSchedule } from './shop-first.ts';
 import { shopModel } from './shop-model.ts';
@@ -44,9 +45,10 @@ export function solveShop(shop: Shop, effort: SearchEffort, options: ShopOptions
   const enough = Math.max(bound, options.enough ?? bound);
   let best = firstSchedule(model, enough, effort.steps, random);
   if (best !== null && best.end <= enough) return answer(best, bound, best.end === bound ? 'bound' : 'none');
-  const search = shopSearch(model, random);
+  const alike = alikeRows(model);
+  const search = shopSearch({ ...model, arcs: [...model.arcs, ...alikeArcs(alike)] }, random);
   const hint = options.near ?? best?.starts;
-  if (hint !== undefined) leanOn(search, hint);
+  if (hint !== undefined) leanOn(search, inAlikeOrder(alike, hint));
   for (;;) {
     const end = searchShop(
       search,

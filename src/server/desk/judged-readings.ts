@@ -14,9 +14,6 @@ export interface JudgedReadings {
 /** Judges readings as they come: what was judged before is not judged again unless it changed. */
 export type Judge = (readings: readonly LoggedReading[]) => JudgedReadings;
 
-/** So many of a group at one setup are weighed, the last ones: nobody reads it oftener in a period. */
-const MOST_WEIGHED = 12;
-
 /**
  * A judge for readings at these setups. A reading that was voided or written anew is taken out: then all are
  * weighed from the beginning, which comes to the same as if it had never been written.
@@ -25,9 +22,7 @@ export function judgeFor(empty: ClassState, setups: PreparedSetups): Judge {
   let taken: readonly string[] = [];
   let state = empty;
   return (readings) => {
-    const weighed = lastOfEach(
-      readings.filter(({ isVoid, reading }) => !isVoid && setups.has(reading.setup)),
-    );
+    const weighed = readings.filter(({ isVoid, reading }) => !isVoid && setups.has(reading.setup));
     const keys = weighed.map(({ id, reading }) => JSON.stringify([id, reading]));
     const goesOn = taken.length <= keys.length && taken.every((key, n) => key === keys[n]);
     const more = (goesOn ? weighed.slice(taken.length) : weighed).map(({ reading }) => asWritten(reading));
@@ -46,17 +41,6 @@ export function judgeFor(empty: ClassState, setups: PreparedSetups): Judge {
       findings: tableFindings(state),
     };
   };
-}
-
-function lastOfEach(readings: readonly LoggedReading[]): readonly LoggedReading[] {
-  const counts = new Map<string, number>();
-  const kept = [...readings].reverse().filter(({ reading: { group, setup } }) => {
-    const key = JSON.stringify([group, setup]);
-    const count = (counts.get(key) ?? 0) + 1;
-    counts.set(key, count);
-    return count <= MOST_WEIGHED;
-  });
-  return kept.reverse();
 }
 
 /** A reading of a device as one of a file: a count of turns, or how easy it felt, stands for itself. */

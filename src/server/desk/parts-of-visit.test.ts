@@ -218,3 +218,22 @@ test('eight groups that read every setup twice are judged and shown within the t
   expect(readings).toHaveLength(entries.length);
   expect(took).toBeLessThan(900);
 });
+
+test('a setup that is read without end leaves the last six readings of each group on the pages', () => {
+  const told = Array.from({ length: 40 }, (_, n): readonly [number, Seat, Happening] => [
+    n,
+    ofGroup(n % 2 === 0 ? 'A' : 'B'),
+    reading(n % 2 === 0 ? 'A' : 'B', setup, `${n}`),
+  ]);
+  const shown = shownAfter(demo, storedEntries(told));
+  expect(asGroup(shown, 'A').readings.map(({ written }) => written)).toEqual([
+    '28',
+    '30',
+    '32',
+    '34',
+    '36',
+    '38',
+  ]);
+  const own = tableOf(asTeacher(shown), table).setups.find(({ mark }) => mark === setup);
+  expect(own?.readings).toHaveLength(12);
+});

@@ -32,7 +32,7 @@ export function partsOfVisit(visit: VisitAtDesk): PartsOfVisit {
   const planShown = planParts(visit);
   return (entries, now) => {
     const dated = inSaneOrder(entries);
-    const log = visitLog(entries);
+    const log = recent(visitLog(entries));
     const clock = visitClock(dated);
     const faults: string[] = [];
     const guard = guardedBy(faults);
@@ -98,6 +98,21 @@ function planOf(
     () => planner.now(planDecisions(dated), clock, stays),
     () => planner.now([], clock, stays),
   );
+}
+
+/** Nobody reads a setup oftener in a period; what is before these is in the journal and on no page. */
+const MOST_SHOWN = 6;
+
+/** The last readings of each group at each setup, so that no page grows without end. */
+function recent(log: VisitLog): VisitLog {
+  const counts = new Map<string, number>();
+  const shown = [...log.readings].reverse().filter(({ reading: { group, setup } }) => {
+    const key = JSON.stringify([group, setup]);
+    const count = (counts.get(key) ?? 0) + 1;
+    counts.set(key, count);
+    return count <= MOST_SHOWN;
+  });
+  return { ...log, readings: shown.reverse() };
 }
 
 interface Judges {

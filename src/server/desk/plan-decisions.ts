@@ -1,10 +1,13 @@
 import type { PeriodChanges } from '../../core/files/period-changes.ts';
 import { seconds } from '../../core/quantities/brands.ts';
+import type { Happening } from '../../store/entry.ts';
 import type { Dated } from '../../store/sane-order.ts';
 
-/** Something that the plan has to be made anew for, and what then holds in all. */
+/** Something that the plan has to be made anew for. */
 export interface PlanDecision {
   readonly when: number;
+  readonly what: Extract<Happening, { readonly kind: 'late' | 'closed' | 'opened' }>;
+  /** What holds in all from then on, for a period that has not begun. */
   readonly changes: PeriodChanges;
 }
 
@@ -20,7 +23,7 @@ export function planDecisions(dated: readonly Dated[]): readonly PlanDecision[] 
     else if (what.kind === 'opened') closed = closed.filter((table) => table !== what.table);
     else continue;
     const groups = [...late].map(([group, minutes]) => ({ group, by: seconds(Math.round(60 * minutes)) }));
-    decisions.push({ when, changes: { closed, late: groups } });
+    decisions.push({ when, what, changes: { closed, late: groups } });
   }
   return decisions;
 }

@@ -1,3 +1,4 @@
+import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import {
   asGroup,
@@ -115,3 +116,60 @@ test('how long a group stays over its time is told in whole minutes', () => {
   expect(Math.max(...behind)).toBeGreaterThanOrEqual(120_000);
   expect(behind.every((each) => each % 60_000 === 0)).toBe(true);
 });
+
+/** Each run plans the rest of a period several times. */
+const RUNS = 5;
+
+/** Whatever a teacher decides and groups say within the first half hour. */
+const anything = fc.array(
+  fc.tuple(
+    fc.integer({ min: -30, max: 1800 }),
+    fc.oneof(
+      fc.constantFrom(...'1234567').map((table): Happening => ({ kind: 'closed', table })),
+      fc.constantFrom(...'1234567').map((table): Happening => ({ kind: 'opened', table })),
+      fc.record({
+        kind: fc.constant('late' as const),
+        group: fc.constantFrom(...GROUPS),
+        minutes: fc.nat({ max: 25 }),
+      }),
+      fc.record({ kind: fc.constant('signal' as const), round: fc.integer({ min: 1, max: 7 }) }),
+      fc.record({
+        kind: fc.constantFrom('arrived' as const, 'done' as const),
+        group: fc.constantFrom(...GROUPS),
+        table: fc.constantFrom(...'1234567'),
+      }),
+      fc.constantFrom<Happening>({ kind: 'paused' }, { kind: 'resumed' }),
+    ),
+  ),
+  { minLength: 2, maxLength: 6 },
+);
+
+test('whatever is decided and said, nobody is sent to a closed table or twice to one, and the plan is never at fault', () => {
+  fc.assert(
+    fc.property(anything, (told) => {
+      const ordered = [...told].sort(([a], [b]) => a - b);
+      const entries = storedEntries([begun, ...ordered.map(([at, what]) => [at, teacher, what] as const)]);
+      const shown = shownAfter(demo, entries, START + 1_900_000);
+      const seen = asTeacher(shown);
+      expect(seen.trouble).toEqual([]);
+      const closed = new Set<string>();
+      for (const { entry } of entries)
+        if (entry.what.kind === 'closed') closed.add(entry.what.table);
+        else if (entry.what.kind === 'opened') closed.delete(entry.what.table);
+      const isStuck = seen.plan.remarks.some((each) => each.startsWith('No new plan'));
+      for (const label of GROUPS) {
+        const ahead = asGroup(shown, label)
+          .route.stops.filter(({ state }) => state !== 'done')
+          .map(({ table }) => table);
+        expect(new Set(ahead).size).toBe(ahead.length);
+        const said = new Set(
+          ordered.flatMap(([, what]) =>
+            what.kind === 'arrived' && what.group === label ? [what.table] : [],
+          ),
+        );
+        if (!isStuck) for (const table of ahead) expect(closed.has(table) && !said.has(table)).toBe(false);
+      }
+    }),
+    { numRuns: RUNS, seed: 6 },
+  );
+}, 120_000);

@@ -27,16 +27,11 @@ export function routePart(
   const first = stays.find(({ isDone }) => !isDone);
   const here = clock.begun === null ? null : (open ?? byPlan());
   function byPlan(): string | null {
-    if (isSignal && over < 0) {
-      const { underWay } = plan.period;
-      const running = stays.find(({ isDone, to }) => isDone && underWay !== null && to > underWay.now);
-      return running === undefined || left.has(running.table) ? null : running.table;
-    }
     if (isSignal) {
       const now = stays.find(({ isDone, round }) => !isDone && round === over + 1);
       return now === undefined || left.has(now.table) ? null : now.table;
     }
-    return own.length === 0 && plan.period.underWay === null ? (first?.table ?? null) : null;
+    return own.length === 0 ? (first?.table ?? null) : null;
   }
   const stops = stays.map(({ table, from, to, isDone, round }): RouteStop => {
     const isOver = isDone || left.has(table) || (isSignal && round !== null && round <= over);

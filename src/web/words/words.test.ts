@@ -1,0 +1,17 @@
+import { expect, it } from 'vitest';
+import { en } from './en.ts';
+import { es } from './es.ts';
+import { sayIn, type WordKey } from './words.ts';
+
+const factsIn = (text: string): readonly string[] => (text.match(/\{\w+\}/g) ?? []).sort();
+const keys = Object.keys(en) as WordKey[];
+
+it('everything is said in both languages, with the same facts', () => {
+  expect(Object.keys(es)).toEqual(keys);
+  for (const key of keys) expect([key, factsIn(es[key])]).toEqual([key, factsIn(en[key])]);
+});
+
+it('facts stand where they belong, and English is spoken where a language is unknown', () => {
+  expect(sayIn('es')('route.table', { table: '3' })).toBe('Mesa 3');
+  expect(sayIn('xx')('route.table', { table: '3' })).toBe('Table 3');
+});

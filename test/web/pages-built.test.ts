@@ -1,0 +1,58 @@
+import { readdirSync, readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { gzipSync } from 'node:zlib';
+import { beforeAll, describe, expect, test } from 'vitest';
+import { buildPagesWhereStale } from './built-pages.ts';
+
+const WEB = join('dist', 'web');
+const read = (path: string): string => readFileSync(join(WEB, path), 'utf8');
+const pages = (): readonly string[] => readdirSync(WEB).filter((name) => name.endsWith('.html'));
+
+/** All scripts that a page loads before anything is done on it, with what they import in turn. */
+function scriptsOf(page: string): ReadonlySet<string> {
+  const found = new Set<string>();
+  const follow = (path: string): void => {
+    if (found.has(path)) return;
+    found.add(path);
+    for (const [, other = ''] of read(path).matchAll(/["'`]\.\/([\w-]+\.js)["'`]/g))
+      follow(`assets/${other}`);
+  };
+  for (const [, path = ''] of read(page).matchAll(/(?:src|href)="\/(assets\/[^"]+\.js)"/g)) follow(path);
+  return found;
+}
+
+const zipped = (page: string): number =>
+  [...scriptsOf(page)].reduce((sum, path) => sum + gzipSync(readFileSync(join(WEB, path))).length, 0);
+
+beforeAll(buildPagesWhereStale);
+
+describe('the pages as they are built', () => {
+  test("the group's page loads at most 60 kB of script, zipped; every other at most 200 kB", () => {
+    expect(scriptsOf('group.html').size).toBeGreaterThan(0);
+    expect(zipped('group.html')).toBeLessThanOrEqual(60_000);
+    for (const page of pages()) expect([page, zipped(page) <= 200_000]).toEqual([page, true]);
+  });
+
+  test('no page has script or style in it, and nothing comes from elsewhere', () => {
+    for (const page of pages()) {
+      const markup = read(page);
+      expect(markup).not.toMatch(/<script(?![^>]*\ssrc=)|<style|\sstyle=|\son\w+=/);
+      expect([...markup.matchAll(/(?:src|href)="(?!\/)[^"]*"/g)]).toEqual([]);
+    }
+    const styles = readdirSync(join(WEB, 'assets')).filter((name) => name.endsWith('.css'));
+    for (const style of styles) expect(read(`assets/${style}`)).not.toMatch(/url\(["']?(?!\/assets\/)/);
+  });
+
+  test('the font comes along, with its licence and those of the packages', () => {
+    const fonts = readdirSync(join(WEB, 'assets')).filter((name) => name.endsWith('.ttf'));
+    expect(fonts.length).toBe(2);
+    const notices = read('third-party-notices.txt');
+    for (const name of ['preact', 'idb', 'SIL OPEN FONT LICENSE']) expect(notices).toContain(name);
+  });
+
+  test('the worker knows every file that it has to keep', () => {
+    const worker = read('service-worker.js');
+    for (const name of readdirSync(join(WEB, 'assets'))) expect(worker).toContain(`/assets/${name}`);
+    expect(worker).not.toContain('__FILES__');
+  });
+});
