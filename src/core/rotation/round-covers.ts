@@ -40,10 +40,42 @@ export function intervalCovers(book: RoundBook): readonly Cover[] {
 }
 
 function tableCovers(book: RoundBook, sets: readonly (readonly number[])[]): readonly Cover[] {
-  return sets.flatMap((tables) => {
-    const visits = book.tableOf.flatMap((table, visit) => (tables.includes(table) ? [visit] : []));
-    return visits.length === 0 ? [] : [coverOf(book, visits, Infinity)];
+  const visitsAt = visitsByTable(book);
+  const levelAt = visitsAt.map((visits) => book.levelOf[visits[0] ?? -1] ?? -1);
+  const held = heldByTables(book, visitsAt);
+  return sets.flatMap((set) => {
+    const tables = set.filter((table) => (levelAt[table] as number) >= 0);
+    if (tables.length === 0) return [];
+    const holds = book.lengths.map((_, level) =>
+      held(tables.filter((table) => (levelAt[table] as number) >= level)),
+    );
+    const shortest = Math.max(...tables.map((table) => levelAt[table] as number));
+    return [
+      { visits: tables.flatMap((table) => visitsAt[table] ?? []).sort((a, b) => a - b), holds, shortest },
+    ];
   });
+}
+
+const visitsByTable = (book: RoundBook): readonly (readonly number[])[] => {
+  const at = Array.from({ length: book.problem.tables }, (): number[] => []);
+  for (const [visit, table] of book.tableOf.entries()) at[table]?.push(visit);
+  return at;
+};
+
+/** How much a round holds of all visits at these tables, each set reckoned once: most sets share theirs. */
+function heldByTables(book: RoundBook, visitsAt: readonly (readonly number[])[]) {
+  const known = new Map<string, number>();
+  return (tables: readonly number[]): number => {
+    const key = tables.join();
+    const before = known.get(key);
+    if (before !== undefined) return before;
+    const held = mostAtOnce(
+      book,
+      tables.flatMap((table) => visitsAt[table] ?? []),
+    );
+    known.set(key, held);
+    return held;
+  };
 }
 
 function coverOf(book: RoundBook, visits: readonly number[], capacity: number): Cover {
