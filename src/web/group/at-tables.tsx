@@ -133,6 +133,7 @@ export function AtTables({ device, state, say, language, label }: AtTablesProps)
           ) : (
             place.here === null &&
             place.next !== null &&
+            parts.clock?.begun != null &&
             !isElsewhere && (
               <button
                 type="button"

@@ -132,7 +132,7 @@ export function Pad({ say, group, setup, anew, hasOne, onWrite, onLeave }: PadPr
       )}
       {asks.ease && (
         <fieldset>
-          <legend>{say('pad.ease')}</legend>
+          <legend class={isNumber ? '' : 'unseen'}>{say('pad.ease')}</legend>
           <div class="choices ease">
             {EASE.map((each) => (
               <label key={each}>
@@ -157,7 +157,7 @@ export function Pad({ say, group, setup, anew, hasOne, onWrite, onLeave }: PadPr
       <button type="submit" class="main">
         {say('pad.write')}
       </button>
-      {hasOne && anew === null && <p class="hint">{say('pad.repeat')}</p>}
+      {hasOne && isNumber && anew === null && <p class="hint">{say('pad.repeat')}</p>}
     </form>
   );
 }
