@@ -65,7 +65,13 @@ function classJson(prepared: Prepared, period: ClassPeriod) {
     chance: period.chance,
     gains: period.gains,
     underWay:
-      period.underWay === null ? null : { now: period.underWay.now, changes: period.underWay.changes },
+      period.underWay === null
+        ? null
+        : {
+            now: period.underWay.now,
+            changes: period.underWay.changes,
+            notTold: period.underWay.notTold ?? [],
+          },
   };
 }
 

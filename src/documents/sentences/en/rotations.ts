@@ -127,6 +127,8 @@ export const rotations = {
     'No timetable was found, and no proof that there is none. Leave out a wish or a table, or allow a longer search.',
   'rotation.under-way': 'Planned anew at {now}.',
   'rotation.under-way.done': 'Visits done, which stay done: {done}. No group does a table twice.',
+  'rotation.under-way.not-told':
+    'Nothing is known of these groups, so they are planned as if they had done nothing: {groups}.',
   'rotation.under-way.changes': 'Places that differ from the plan before: {changes}.',
   'rotation.under-way.same': 'Everything else is as in the plan before.',
   'rotation.assumed': 'Nobody says so; it is common practice, without a source:',

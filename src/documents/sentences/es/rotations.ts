@@ -128,6 +128,8 @@ export const rotations = {
     'No se encontró un plan, ni la prueba de que no lo hay. Quita un deseo o una mesa, o deja buscar más tiempo.',
   'rotation.under-way': 'Planeado de nuevo: {now}.',
   'rotation.under-way.done': 'Visitas hechas, que siguen hechas: {done}. Ningún grupo repite mesa.',
+  'rotation.under-way.not-told':
+    'De estos grupos no se sabe nada; se planean como si no hubieran hecho nada: {groups}.',
   'rotation.under-way.changes': 'Lugares que difieren del plan anterior: {changes}.',
   'rotation.under-way.same': 'Todo lo demás queda como en el plan anterior.',
   'rotation.assumed': 'Nadie lo dice; es práctica común, sin fuente:',
