@@ -104,6 +104,8 @@ describe('handspike rotation', () => {
     expect(err).toContain('done.csv: put these lines right (2)');
     expect(err).toContain('line 2 is not used (Z, 1, 09:20, 09:25): no group has that label');
     expect(out).toContain('Planned anew at 9:40.');
+    expect(out.replace(/\s+/g, ' ')).toContain('is not reckoned for a plan that is under way.');
+    expect(out).not.toContain('All are done by the bell');
     const after = rows(args);
     expect(new Set(after.map(({ group, table }) => `${group}${table}`)).size).toBe(after.length);
     for (const { group, table } of done.filter((stay) => table4Aside(stay)))
@@ -147,6 +149,15 @@ describe('handspike rotation', () => {
     expect(code).toBe(1);
     expect(out).toContain('There is no such timetable.');
     expect(out).toMatch(/table 4 is closed \(clash\.visit\.yaml, line \d+\)/);
+  });
+
+  it('refuses side by side as tables free up with the reason, and plans it on a signal', () => {
+    const name = visitWith('beside.visit.yaml', 'together: A, B\n');
+    const { code, out } = at(name, '--as-free');
+    expect(code).toBe(1);
+    expect(out).toMatch(/groups A and B are always side by side \(beside\.visit\.yaml, line \d+\)/);
+    expect(out.replace(/\s+/g, ' ')).toContain('Write "move: on a signal" into the visit');
+    expect(at(name, '--signal').out).not.toContain('move: on a signal');
   });
 
   it('needs a day and a clock for a calendar, and says so', () => {

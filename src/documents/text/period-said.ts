@@ -80,7 +80,8 @@ function frameLines({ say, at, period }: PeriodWords, timetable: Timetable | nul
   ];
 }
 
-function underWayLines({ say, at, period: { underWay } }: PeriodWords): readonly string[] {
+function underWayLines({ say, at, period }: PeriodWords): readonly string[] {
+  const { underWay } = period;
   if (underWay === null) return [];
   const { now, done, changes, notTold = [] } = underWay;
   return [
@@ -88,6 +89,7 @@ function underWayLines({ say, at, period: { underWay } }: PeriodWords): readonly
     say('rotation.under-way.done', { done: done.length }),
     ...(notTold.length === 0 ? [] : [say('rotation.under-way.not-told', { groups: notTold })]),
     changes === 0 ? say('rotation.under-way.same') : say('rotation.under-way.changes', { changes }),
+    ...(period.chance === null ? [say('rotation.under-way.no-chance')] : []),
   ];
 }
 
