@@ -2,7 +2,8 @@ import { seconds } from '../quantities/brands.ts';
 import type { Arrangement, Shortage } from './arrangement.ts';
 import { type AskedPlan, askedPlan } from './asked-plan.ts';
 import { clash, isOfTime } from './clash.ts';
-import { type LeanPlan, leaveOut, withVisits } from './leave-out.ts';
+import { leaveOut, withVisits } from './leave-out.ts';
+import type { LeanPlan } from './loss-search.ts';
 import { type FoundPlan, type PlanAnswer, searchPlan } from './plan-search.ts';
 import type { Rotation } from './rotation.ts';
 import type { GroupAtTable } from './round-chart.ts';
@@ -87,7 +88,7 @@ export function leanPlan(
     mayDo: rotation.tables.map(({ mayDo }) => mayDo),
     bearers: bearersOf(asked, bell),
   };
-  const each = { seed: effort.seed, steps: Math.ceil(effort.steps / 20) };
+  const each = { seed: effort.seed, steps: Math.ceil(effort.steps / 30) };
   const planOf = (visits: readonly GroupAtTable[]): PlanAnswer =>
     searchPlan(withVisits(asked, visits), { bell: asked.bell, standing: null, isAny: true }, each);
   const found = leaveOut(problem, bell, alikeBefore(rotation), planOf, effort.seed);

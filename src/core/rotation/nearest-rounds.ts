@@ -1,3 +1,4 @@
+import { isAmong } from './among.ts';
 import { withVisits } from './leave-out.ts';
 import type { FoundPlan } from './plan-search.ts';
 import { searchPlan } from './plan-search.ts';
@@ -57,9 +58,6 @@ export function nearestRounds(
 
 /** Sets that are tried at most. */
 const MOST_TRIES = 400;
-
-export const isAmong = (some: readonly GroupAtTable[], { group, table }: GroupAtTable): boolean =>
-  some.some((each) => each.group === group && each.table === table);
 
 function chartOf({ asked }: StillToDo, { visits, rounds }: FoundPlan): readonly (readonly number[])[] {
   return (rounds ?? []).map((_, n) =>

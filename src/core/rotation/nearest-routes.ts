@@ -1,6 +1,7 @@
+import { isAmong } from './among.ts';
 import type { AskedPlan } from './asked-plan.ts';
 import { withVisits } from './leave-out.ts';
-import { isAmong, type NearestFound, type NearestPlan } from './nearest-rounds.ts';
+import type { NearestFound, NearestPlan } from './nearest-rounds.ts';
 import { type FoundPlan, type PlanAnswer, searchPlan } from './plan-search.ts';
 import type { GroupAtTable } from './round-chart.ts';
 import { routeChanges, routesWith } from './routes.ts';
