@@ -2,7 +2,9 @@ import { readFileSync, writeFileSync } from 'node:fs';
 import Papa from 'papaparse';
 import { describe, expect, it } from 'vitest';
 import { seconds } from '../../src/core/quantities/brands.ts';
-import type { Period } from '../../src/core/rotation/class-period.ts';
+import type { Arrangement } from '../../src/core/rotation/arrangement.ts';
+import type { ClassPeriod, FilledWait, Period } from '../../src/core/rotation/class-period.ts';
+import type { Timetable } from '../../src/core/rotation/timetable.ts';
 import type { Wish, WishedThing } from '../../src/core/rotation/wish.ts';
 import { rotationPage } from '../../src/documents/pages/rotation-page.ts';
 import { periodWords } from '../../src/documents/text/period-words.ts';
@@ -28,6 +30,10 @@ const wish = (thing: WishedThing, path: Wish['path'] = null): Wish => ({
   id: JSON.stringify(thing),
   path,
 });
+const madeTimetable = ({ outcome }: ClassPeriod): Timetable => {
+  if (outcome.kind !== 'timetable') throw new Error('this period has a timetable');
+  return outcome.timetable;
+};
 const clashing = (...wishes: readonly Wish[]): Period => clashingSets([wishes]);
 const clashingSets = (
   [wishes = [], ...alsoClashing]: readonly (readonly Wish[])[],
@@ -185,6 +191,46 @@ it('what was done before now stands beside what is planned anew, once', () => {
   const stays = JSON.parse(rotationJson(demo, dayOf(period))).classes[0].stays;
   expect(stays).toHaveLength(before.outcome.timetable.stays.length);
   expect(stays.filter((stay: { isDone: boolean }) => stay.isDone)).toHaveLength(6);
+});
+
+it('who waits is a line a group: what several have to do is said once, and a short wait with nothing is not told', () => {
+  const texts = { en: 'Draw a pulley.', es: 'Dibujen una polea.' };
+  const paper = { kind: 'paper', text: 'Draw a pulley.', texts } as const;
+  const setup = { kind: 'setup', table: '1', setup: 'L4' } as const;
+  const wait = (group: string, from: number, to: number, task: FilledWait['task']): FilledWait => ({
+    group,
+    from: seconds(from),
+    to: seconds(to),
+    task,
+  });
+  const outcome: Arrangement = {
+    kind: 'timetable',
+    shortage: null,
+    timetable: { ...madeTimetable(demoPeriod()), stays: [] },
+  };
+  const period = demoPeriod({
+    outcome,
+    waits: [
+      wait('A', 300, 600, paper),
+      wait('A', 630, 900, paper),
+      wait('B', 300, 600, paper),
+      wait('B', 600, 779, null),
+      wait('B', 900, 1200, setup),
+      wait('C', 300, 479, null),
+      wait('D', 300, 480, null),
+    ],
+  });
+  expect(rotationText('en', demo, dayOf(period))).toContain(
+    [
+      'Who waits, and what there is to do:',
+      '  Task 1: on paper ("Draw a pulley")',
+      '  Group A: from 9:05 to 9:15 task 1',
+      '  Group B: from 9:05 to 9:10 task 1; from 9:15 to 9:20 more to find, setup L4',
+      '    at table 1',
+      '  Group D: from 9:05 to 9:08 nothing is planned',
+      '',
+    ].join('\n'),
+  );
 });
 
 it('terminal, page, CSV and JSON have the same visits at the same times', () => {

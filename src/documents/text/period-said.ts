@@ -1,20 +1,13 @@
 import type { Shortage } from '../../core/rotation/arrangement.ts';
-import type { ClassPeriod, ClosedTable, FilledWait } from '../../core/rotation/class-period.ts';
+import type { ClassPeriod, ClosedTable } from '../../core/rotation/class-period.ts';
 import type { LeftOut, Timetable } from '../../core/rotation/timetable.ts';
 import { lengthText } from '../printing/time-text.ts';
 import { factText } from '../sentences/sentence.ts';
 import { clashSayings } from './clash-said.ts';
 import { chanceLines, gainLines } from './period-chance-said.ts';
-import {
-  adultWords,
-  longWaitsOf,
-  type PeriodWords,
-  paperTask,
-  postsOf,
-  tableOf,
-  timetableOf,
-} from './period-words.ts';
+import { adultWords, type PeriodWords, postsOf, tableOf, timetableOf } from './period-words.ts';
 import { listed, plain, type Saying } from './saying.ts';
+import { waitsSaying } from './waits-said.ts';
 import type { Wished } from './wish-text.ts';
 
 /** Everything, in the order in which somebody wants to know it; what there is nothing to say of is left out. */
@@ -33,7 +26,7 @@ export function sayingsOf(words: PeriodWords, files: Wished): readonly Saying[] 
       say('rotation.closed'),
       period.closed.map((each) => closedText(words, each)),
     ),
-    listed('waits', say('rotation.waits'), waitLines(words)),
+    waitsSaying(words),
     listed('stands', say('rotation.stands'), timetable === null ? [] : standLines(words)),
     listed('gains', say('rotation.gains'), gainLines(words)),
     listed(
@@ -146,31 +139,6 @@ function closedText({ say, at }: PeriodWords, { table, because, parts, during }:
   return during.to === null
     ? say('rotation.closed.from', { closed, from: at(during.from) })
     : say('rotation.closed.during', { closed, from: at(during.from), to: at(during.to) });
-}
-
-/** Group by group when it waits and what there is for it. */
-function waitLines(words: PeriodWords): readonly string[] {
-  const { say, period } = words;
-  const waits = longWaitsOf(period);
-  return period.rotation.groups.flatMap(({ label }) => {
-    const own = waits.filter(({ group }) => group === label);
-    return own.length === 0
-      ? []
-      : [
-          say('rotation.waits.group', {
-            group: label,
-            waits: own.map((wait) => waitText(words, wait)).join('; '),
-          }),
-        ];
-  });
-}
-
-function waitText({ say, at, language }: PeriodWords, { from, to, task }: FilledWait): string {
-  const facts = { from: at(from), to: at(to) };
-  if (task === null) return say('rotation.waits.nothing', facts);
-  return task.kind === 'setup'
-    ? say('rotation.waits.setup', { ...facts, table: task.table, setup: task.setup })
-    : say('rotation.waits.paper', { ...facts, text: paperTask(language, task).replace(/\.$/, '') });
 }
 
 function standLines(words: PeriodWords): readonly string[] {

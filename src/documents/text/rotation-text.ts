@@ -36,6 +36,9 @@ function classLines(words: PeriodWords, prepared: Prepared): readonly string[] {
   ];
 }
 
+/** In the order of the legend. */
+const SIGNS = ['reset', 'wait', 'break', 'done', 'adult', 'signal', 'bell', 'now'] as const;
+
 const underlined = (title: string): readonly string[] => [title, '─'.repeat([...title].length)];
 
 function gridLines(words: PeriodWords): readonly string[] {
@@ -43,18 +46,15 @@ function gridLines(words: PeriodWords): readonly string[] {
   const grid = chart === null ? null : rotationGrid(chart, WIDTH);
   if (chart === null || grid === null) return [];
   const { say } = words;
-  const parts = chart.rows.flatMap((row) => row.parts);
-  const signs = [
-    ...(parts.some(({ resetTo, to }) => resetTo > to) ? [say('rotation.text.legend.reset')] : []),
-    ...(parts.some(({ kind }) => kind === 'wait') ? [say('rotation.text.legend.wait')] : []),
-    ...(chart.breaks.length > 0 ? [say('rotation.text.legend.break')] : []),
-    ...(parts.some(({ kind }) => kind === 'done') ? [say('rotation.text.legend.done')] : []),
-    ...(parts.some(({ hasAdult }) => hasAdult) ? [say('rotation.text.legend.adult')] : []),
-    ...(chart.signals.length > 0 ? [say('rotation.text.legend.signal')] : []),
-    say('rotation.text.legend.bell'),
-    ...(chart.now === null ? [] : [say('rotation.text.legend.now')]),
+  const signs = SIGNS.filter((sign) => grid.signs.has(sign)).map((sign) =>
+    say(`rotation.text.legend.${sign}`),
+  );
+  return [
+    ...grid.lines,
+    '',
+    ...wrapped(signs.map((sign) => sign.replaceAll(' ', '\u00a0')).join(', '), WIDTH),
+    '',
   ];
-  return [...grid, '', ...wrapped(signs.map((sign) => sign.replaceAll(' ', '\u00a0')).join(', '), WIDTH), ''];
 }
 
 /** A list is indented under its heading; what stands for itself is a line of its own. */
