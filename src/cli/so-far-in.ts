@@ -37,7 +37,15 @@ export function fromTheStart(found: Arguments, changes: PeriodChanges): PeriodCh
   };
 }
 
-/** How far the period has come; `null` where it has not begun. */
+/** How far the period has come, as it could be read. */
+export interface SoFarRead {
+  /** `null` where it has not begun. */
+  readonly soFar: PeriodSoFar | null;
+  /** Whether every line of what has been done could be used. */
+  readonly isWhole: boolean;
+}
+
+/** How far the period has come; `null` where nothing of what has been done can be read, which is then told. */
 export function soFarIn(
   found: Arguments,
   changes: PeriodChanges,
@@ -45,13 +53,17 @@ export function soFarIn(
   decimal: DecimalMark,
   terminal: Terminal,
   language: Language,
-): PeriodSoFar | null {
+): SoFarRead | null {
   const text = found.text('now');
-  if (text === null) return null;
+  if (text === null) return { soFar: null, isWhole: true };
   const { asked, now } = momentIn(text, classes);
   const file = found.text('done');
-  const done = file === null ? null : doneIn(file, asked, now, decimal, terminal, language);
-  return { ofClass: asked.label, now, done, changes: changesFrom(found, changes, asked, now) };
+  const changed = changesFrom(found, changes, asked, now);
+  const soFar = { ofClass: asked.label, now, changes: changed };
+  if (file === null) return { soFar: { ...soFar, done: null }, isWhole: true };
+  const known = classes.flatMap(({ label }) => (label === null ? [] : [label]));
+  const read = doneIn(file, asked, known, now, decimal, terminal, language);
+  return read === null ? null : { soFar: { ...soFar, done: read.done }, isWhole: read.isWhole };
 }
 
 /** Minutes from the start where there is one class, else a clock time within a class's period. */
@@ -74,29 +86,50 @@ function momentIn(text: string, classes: readonly AskedPeriod[]): { asked: Asked
 function doneIn(
   name: string,
   asked: AskedPeriod,
+  classes: readonly string[],
   now: Seconds,
   decimal: DecimalMark,
   terminal: Terminal,
   language: Language,
-): readonly DoneVisit[] {
+): { readonly done: readonly DoneVisit[]; readonly isWhole: boolean } | null {
   const { rotation, clock, label } = asked;
   const file: DoneFile = readDoneFile(readTable(terminal.folder, name), {
     groups: rotation.groups.map((group) => group.label),
     tables: rotation.tables.map(({ mark }) => mark),
+    copies: Object.fromEntries(rotation.tables.map(({ mark, copies }) => [mark, copies])),
+    classes,
     starts: clock.starts,
     decimal,
   });
+  if (file.lacksHeading) {
+    const because = sentence(language, 'done.no-heading');
+    terminal.tell(sentence(language, 'done.unreadable', { file: name, because }));
+    return null;
+  }
   const ours = file.stays.filter(({ ofClass }) => ofClass === null || ofClass === label);
-  const early = ours.filter(({ from }) => from < now);
   const refused = [
     ...file.refused,
     ...ours
       .filter(({ from }) => from >= now)
-      .map(({ line, group, table }) => ({ line, text: `${group}, ${table}`, because: 'done.later' })),
+      .map(({ line, group, table }) => ({
+        line,
+        text: `${group}, ${table}`,
+        because: 'done.later',
+        other: null,
+      })),
   ];
-  for (const { line, text, because } of refused)
-    terminal.tell(sentence(language, 'done.refused', { line, text, because: sentence(language, because) }));
-  return early.map(({ group, table, copy, from, to }) => ({ group, table, copy, from, to }));
+  for (const { line, text, because, other } of refused) {
+    const why = sentence(language, because, other === null ? {} : { other });
+    terminal.tell(sentence(language, 'done.refused', { line, text, because: why }));
+  }
+  if (refused.length > 0) {
+    const lines = refused.map(({ line }) => String(line));
+    terminal.tell(sentence(language, 'done.put-right', { file: name, lines }));
+  }
+  const done = ours
+    .filter(({ from }) => from < now)
+    .map(({ group, table, copy, from, to }) => ({ group, table, copy, from, to }));
+  return { done, isWhole: refused.length === 0 };
 }
 
 /** The what-ifs as what is otherwise from now on. */

@@ -48,6 +48,11 @@ function onward(
   if (found.kind === 'unknown')
     return { ...period, outcome: found, chance: null, waits: [], gains: [], underWay: null };
   const { timetable, rotation, shortage } = found;
+  const notTold = rotation.groups
+    .filter(
+      ({ label, arrives }) => done !== null && arrives < now && !visits.some(({ group }) => group === label),
+    )
+    .map(({ label }) => label);
   return {
     ...period,
     rotation,
@@ -56,7 +61,12 @@ function onward(
     chance: null,
     waits: extraTasks(rotation, timetable, extraIn(prepared)).filter(({ to }) => to > now),
     gains: [],
-    underWay: { now, done: timetable.stays.filter(({ to }) => to <= now), changes: found.changes },
+    underWay: {
+      now,
+      done: timetable.stays.filter(({ to }) => to <= now),
+      changes: found.changes,
+      ...(notTold.length === 0 ? {} : { notTold }),
+    },
   };
 }
 

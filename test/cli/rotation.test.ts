@@ -38,7 +38,13 @@ describe('handspike rotation', () => {
 
   it('writes a row a stay, each group at each table once, and reads them back as what has been done', () => {
     const { out } = at(VISIT, '--csv');
-    const known = { groups: [...'ABCDEF'], tables: [...'1234567'], starts: seconds(33_300) };
+    const known = {
+      groups: [...'ABCDEF'],
+      tables: [...'1234567'],
+      starts: seconds(33_300),
+      copies: {},
+      classes: [],
+    };
     const { stays, refused } = readDoneFile({ name: 'plan.csv', text: out }, { ...known, decimal: 'point' });
     expect(refused).toEqual([]);
     expect(new Set(stays.map(({ group, table }) => `${group}${table}`)).size).toBe(42);
@@ -93,14 +99,40 @@ describe('handspike rotation', () => {
       .join('\n');
     writeFileSync(join(boathouse, 'done.csv'), text);
     const args = ['--now', '25', '--done', 'done.csv', '--close', '4'];
-    const { err, out } = at(VISIT, ...args);
+    const { code, err, out } = at(VISIT, ...args);
+    expect(code).toBe(1);
+    expect(err).toContain('done.csv: put these lines right (2)');
     expect(err).toContain('line 2 is not used (Z, 1, 09:20, 09:25): no group has that label');
     expect(out).toContain('Planned anew at 9:40.');
+    expect(out.replace(/\s+/g, ' ')).toContain('is not reckoned for a plan that is under way.');
+    expect(out).not.toContain('All are done by the bell');
     const after = rows(args);
     expect(new Set(after.map(({ group, table }) => `${group}${table}`)).size).toBe(after.length);
     for (const { group, table } of done.filter((stay) => table4Aside(stay)))
       expect(after.filter((stay) => stay.group === group && stay.table === table)).toHaveLength(1);
     expect(after.filter(({ table, from }) => table === '4' && from >= 1500)).toEqual([]);
+  });
+
+  it('plans nothing from a file whose columns nobody names', () => {
+    writeFileSync(join(boathouse, 'nameless.csv'), 'a,b\nA,1\n');
+    const { code, err, out } = at(VISIT, '--now', '25', '--done', 'nameless.csv');
+    expect([code, out]).toEqual([1, '']);
+    expect(err).toContain('nameless.csv, line 1: no row names the columns group, table and from');
+    expect(err).toContain('Write a first row as group,table,from,to');
+  });
+
+  it('says beside the plan of which groups nothing is known', () => {
+    const lines = ['A,1,5,11', 'B,1,6,12', 'C,2,5,11', 'D,3,5,11', 'E,4,5,11', 'E,5,8,11'];
+    writeFileSync(join(boathouse, 'half.csv'), ['group,table,from,to', ...lines].join('\n'));
+    const { code, err, out } = at(VISIT, '--now', '12', '--done', 'half.csv');
+    expect(code).toBe(1);
+    expect(err).toContain('line 3 is not used (B, 1, 6, 12): another group is at that table');
+    expect(err).toContain('line 7 is not used (E, 5, 8, 11): this group is at another table');
+    expect(out.replace(/\s+/g, ' ')).toContain('as if they had done nothing: B and F.');
+    const told = ['A,1,5,11', 'B,2,5,11', 'C,3,5,11', 'D,4,5,11', 'E,5,5,11', 'F,6,5,11'];
+    writeFileSync(join(boathouse, 'told.csv'), ['group,table,from,to', ...told].join('\n'));
+    const whole = at(VISIT, '--now', '12', '--done', 'told.csv');
+    expect([whole.code, whole.out.includes('as if they had done nothing')]).toEqual([0, false]);
   });
 
   it('says what to teach in one period and in two, with the route of each group', () => {
@@ -117,6 +149,15 @@ describe('handspike rotation', () => {
     expect(code).toBe(1);
     expect(out).toContain('There is no such timetable.');
     expect(out).toMatch(/table 4 is closed \(clash\.visit\.yaml, line \d+\)/);
+  });
+
+  it('refuses side by side as tables free up with the reason, and plans it on a signal', () => {
+    const name = visitWith('beside.visit.yaml', 'together: A, B\n');
+    const { code, out } = at(name, '--as-free');
+    expect(code).toBe(1);
+    expect(out).toMatch(/groups A and B are always side by side \(beside\.visit\.yaml, line \d+\)/);
+    expect(out.replace(/\s+/g, ' ')).toContain('Write "move: on a signal" into the visit');
+    expect(at(name, '--signal').out).not.toContain('move: on a signal');
   });
 
   it('needs a day and a clock for a calendar, and says so', () => {

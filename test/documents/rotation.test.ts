@@ -21,18 +21,25 @@ const golden = (name: string, text: string): string => {
   if (process.env.UPDATE_GOLDEN === '1') writeFileSync(file, text);
   return readFileSync(file, 'utf8');
 };
+/** Without its line breaks. */
+const unwrapped = (text: string): string => text.replace(/\s+/g, ' ');
 const wish = (thing: WishedThing, path: Wish['path'] = null): Wish => ({
   ...thing,
   id: JSON.stringify(thing),
   path,
 });
-const clashing = (...wishes: readonly Wish[]): Period =>
+const clashing = (...wishes: readonly Wish[]): Period => clashingSets([wishes]);
+const clashingSets = (
+  [wishes = [], ...alsoClashing]: readonly (readonly Wish[])[],
+  way: 'signal' | 'free' = 'signal',
+): Period =>
   dayOf(
     demoPeriod({
+      rotation: { ...demoPeriod().rotation, way },
       chance: null,
       gains: [],
       waits: [],
-      outcome: { kind: 'clash', wishes, alsoClashing: [], proof: 'smallest' },
+      outcome: { kind: 'clash', wishes, alsoClashing, proof: 'smallest' },
     }),
   );
 
@@ -115,9 +122,51 @@ it('a clash is told with the line of the visit on which each wish stands', () =>
   expect(line).toBeGreaterThan(0);
   expect(told).toContain(`all are done when the bell rings at 9:45 (harbour-day.visit.yaml, line ${line})`);
   expect(told).toContain('every group does table 6\n');
-  expect(told).toContain('Give up any one of them, and the others can all be kept.');
+  expect(unwrapped(told)).toContain(
+    'Give up any one of these, and the others of these can all be kept; other wishes may still clash with them.',
+  );
   expect(told).not.toContain('By the plan');
 });
+
+it('of several clashes each is named, in words and in JSON, and nothing is promised of the others', () => {
+  const first = [wish({ kind: 'bell' }), wish({ kind: 'does', table: '6', group: null })];
+  const also = [
+    wish({ kind: 'skips', table: '2', group: 'B' }),
+    wish({ kind: 'first', table: '2', group: 'B' }),
+  ];
+  const period = clashingSets([first, also]);
+  const told = unwrapped(rotationText('en', demo, period));
+  expect(told).toContain(
+    'the others of these can all be kept; the clashes named below stay. No smaller set of wishes clashes',
+  );
+  expect(told).toMatch(
+    /Apart from that, these clash too, .*: group B does not do table 2 group B does table 2/,
+  );
+  const [json] = JSON.parse(rotationJson(demo, period)).classes;
+  expect(json.clashProof).toBe('smallest');
+  expect(json.clash.map(({ kind }: Wish) => kind)).toEqual(['bell', 'does']);
+  expect(json.alsoClashing).toHaveLength(1);
+  expect(json.alsoClashing[0].map(({ says }: { says: string }) => says)).toEqual([
+    'group B does not do table 2',
+    'group B does table 2 first',
+  ]);
+  const [planned] = JSON.parse(rotationJson(demo, dayOf(demoPeriod()))).classes;
+  expect(planned).toMatchObject({ clash: [], alsoClashing: [], clashProof: null });
+});
+
+it.each([
+  ['en', 'can only be promised where all move together. Write "move: on a signal" into the visit'],
+  ['es', 'solo se puede prometer si todos cambian a la vez. Escribe "move: on a signal" en la visita'],
+] as const)(
+  'in %s side by side as tables free up is refused with the reason and the way out',
+  (language, why) => {
+    const sideBySide = [wish({ kind: 'together', groups: ['A', 'B'] })];
+    const told = (period: Period): string => unwrapped(rotationText(language, demo, period));
+    expect(told(clashingSets([sideBySide], 'free'))).toContain(why);
+    expect(told(clashingSets([[wish({ kind: 'bell' })], sideBySide], 'free'))).toContain(why);
+    expect(told(clashingSets([sideBySide], 'signal'))).not.toContain(why);
+  },
+);
 
 it('what was done before now stands beside what is planned anew, once', () => {
   const before = demoPeriod();
@@ -128,6 +177,11 @@ it('what was done before now stands beside what is planned anew, once', () => {
   expect(text).toContain('Planned anew at 9:10:40.');
   expect(text).toContain('Visits done, which stay done: 6.');
   expect(text).toContain('Places that differ from the plan before: 3.');
+  expect(text).not.toContain('not reckoned for a plan');
+  const unreckoned = demoPeriod({ chance: null, underWay: { now: seconds(640), done, changes: 3 } });
+  expect(unwrapped(rotationText('en', demo, dayOf(unreckoned)))).toContain(
+    'How likely it is that all are done by the bell is not reckoned for a plan that is under way.',
+  );
   const stays = JSON.parse(rotationJson(demo, dayOf(period))).classes[0].stays;
   expect(stays).toHaveLength(before.outcome.timetable.stays.length);
   expect(stays.filter((stay: { isDone: boolean }) => stay.isDone)).toHaveLength(6);

@@ -121,6 +121,12 @@ describe('a teacher', () => {
   });
 });
 
+it('a visit that can not be prepared is still in the list, under the name of its file', async () => {
+  Object.assign(server.desk, { parts: () => Promise.reject(new Error('no such table')) });
+  const [view] = (await ask('/api/teacher/visits')).json();
+  expect(view).toMatchObject({ title: 'v.visit.yaml', code: server.record.code });
+});
+
 describe('nobody else', () => {
   const routes = [
     ['GET', '/api/teacher/visits'],

@@ -34,6 +34,56 @@ export function chanceShop(seed: number): Shop {
   };
 }
 
+/** A very small class: groups that differ in nothing, or one that is late, at tables with copies, adults, order and breaks. */
+export function chanceClass(seed: number): Shop {
+  const { even } = randomFrom(seed);
+  const whole = (from: number, to: number): number => from + Math.floor(even() * (to - from + 1));
+  const happens = (chance: number): boolean => even() < chance;
+  const many = <T>(count: number, make: (n: number) => T): T[] =>
+    Array.from({ length: count }, (_, n) => make(n));
+  const [groups, tables] = happens(0.7) ? [3, 2] : [2, 3];
+  const runs = many(tables, () => whole(1, 2));
+  const resets = many(tables, () => (happens(0.5) ? 0 : 1));
+  const walk = whole(0, 1);
+  const task = (group: number, table: number): number => group * tables + table;
+  const at = (table: number): number[] => many(groups, (group) => task(group, table));
+  const adults = many(tables, (table) => table)
+    .filter(() => happens(0.6))
+    .flatMap(at);
+  const isLate = happens(0.3);
+  const before = !happens(0.4)
+    ? []
+    : many(groups, (group) => {
+        const [first, then] = [task(group, 0), task(group, 1)];
+        return { first, then, gap: walk };
+      });
+  const breaks = many(happens(0.6) ? whole(1, 2) : 0, () => {
+    const from = whole(1, 8);
+    return { from, to: from + whole(1, 3), tasks: happens(0.5) ? null : at(whole(0, tables - 1)) };
+  });
+  const all = many(groups * tables, (n) => n);
+  return {
+    lengths: all.map((n) => runs[n % tables] as number),
+    resources: [
+      ...many(groups, (group) => ({
+        capacity: 1,
+        tasks: many(tables, (table) => task(group, table)),
+        after: many(tables, () => walk),
+      })),
+      ...many(tables, (table) => ({
+        capacity: whole(1, 2),
+        tasks: at(table),
+        after: many(groups, () => resets[table] as number),
+      })),
+      { capacity: whole(1, 2), tasks: adults, after: adults.map((n) => resets[n % tables] as number) },
+    ],
+    before,
+    earliest: isLate ? all.map((n) => (n < tables ? 2 : 0)) : null,
+    latest: null,
+    blocked: breaks,
+  };
+}
+
 /** Rows of lengths as a shop: nobody is at two columns at once, and no column has two rows. */
 export function openShop(rows: readonly (readonly number[])[]): Shop {
   const width = rows[0]?.length ?? 0;

@@ -39,10 +39,10 @@ function isCrowded(shop: Shop, starts: readonly number[], n: number, task: numbe
   return hold(place) > 0 && running.length > capacity;
 }
 
-/** The soonest end of all schedules, each beginning at each whole time tried in turn; `null` where there is none. */
-export function soonestOfAll(shop: Shop): number | null {
-  const horizon = timeForAll(shop);
+/** The soonest end of all schedules, each beginning at each whole time up to a horizon tried in turn; `null` where there is none. */
+export function soonestOfAll(shop: Shop, horizon = timeForAll(shop)): number | null {
   const starts: number[] = [];
+  const grown = shop.lengths.map((_, task) => shopOfFirst(shop, task + 1));
   let best = Infinity;
   const place = (task: number, end: number): void => {
     if (task === shop.lengths.length) {
@@ -52,8 +52,7 @@ export function soonestOfAll(shop: Shop): number | null {
     const length = at(shop.lengths, task);
     for (let time = 0; time + length < Math.min(best, horizon + 1); time += 1) {
       starts[task] = time;
-      if (faultsOf(shopOfFirst(shop, task + 1), starts).length === 0)
-        place(task + 1, Math.max(end, time + length));
+      if (faultsOf(grown[task] as Shop, starts).length === 0) place(task + 1, Math.max(end, time + length));
     }
     starts.length = task;
   };

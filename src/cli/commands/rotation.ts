@@ -79,7 +79,9 @@ export const rotation: Command = {
     const planned = planPeriod(prepared, changes, options);
     if (planned === null) return EXIT.findings;
     const decimal = prepared.visit?.decimal ?? 'point';
-    const soFar = soFarIn(found, whatIfs, planned.classes, decimal, terminal, language);
+    const read = soFarIn(found, whatIfs, planned.classes, decimal, terminal, language);
+    if (read === null) return EXIT.findings;
+    const { soFar } = read;
     const period = soFar === null ? planned : planOn(prepared, planned, soFar, options);
     switch (as) {
       case 'csv':
@@ -105,7 +107,7 @@ export const rotation: Command = {
         terminal.print(rotationText(language, prepared, period));
         break;
     }
-    return hasErrors(prepared) || !isArranged(period) ? EXIT.findings : EXIT.done;
+    return hasErrors(prepared) || !read.isWhole || !isArranged(period) ? EXIT.findings : EXIT.done;
   },
 };
 

@@ -5,6 +5,8 @@ import { type DoneContext, readDoneFile } from './done-file.ts';
 const context: DoneContext = {
   groups: ['A', 'B', 'red'],
   tables: ['1', '2', 'capstan'],
+  copies: { '2': 2 },
+  classes: [],
   starts: seconds(33_300),
   decimal: 'point',
 };
@@ -62,7 +64,43 @@ describe('readDoneFile', () => {
     expect(read('group,table,from\nA,1,09:20\n', { starts: null }).refused[0]?.because).toBe('done.no-time');
   });
 
+  it('refuses a row that can not be true beside one before it, and names that line', () => {
+    const { stays, refused } = read(
+      'group,table,from,to\nA,1,09:20,09:26\nB,1,09:25,09:31\nA,2,09:24,\nB,1,09:26,09:32\nred,1,09:31,\n',
+    );
+    expect(stays.map(({ line }) => line)).toEqual([2, 5]);
+    expect(refused.map(({ line, because, other }) => [line, because, other])).toEqual([
+      [3, 'done.taken', 2],
+      [4, 'done.two-tables', 2],
+      [6, 'done.taken', 5],
+    ]);
+  });
+
+  it('takes as many groups at once as a table has copies, each at a free one', () => {
+    const text = 'group,table,from,to\nA,2,5,\nB,2,6,\nred,2,7,\n';
+    const { stays, refused } = read(text);
+    expect(stays.map(({ group, copy }) => [group, copy])).toEqual([
+      ['A', 1],
+      ['B', 2],
+    ]);
+    expect(refused.map(({ line, because }) => [line, because])).toEqual([[4, 'done.taken']]);
+    const named = read('group,table,copy,from,to\nA,2,2,5,\nB,2,2,6,\nred,2,3,7,\nB,1,1,4,5\n');
+    expect(named.refused.map(({ line, because, other }) => [line, because, other])).toEqual([
+      [3, 'done.taken', 2],
+      [4, 'done.no-copy', null],
+    ]);
+  });
+
+  it('refuses a class that does not come, and keeps classes apart', () => {
+    const text = 'class,group,table,from,to\n5a,A,1,5,9\n5b,A,1,5,9\n6,A,2,9,\n';
+    const { stays, refused } = read(text, { classes: ['5a', '5b'] });
+    expect(stays.map(({ ofClass }) => ofClass)).toEqual(['5a', '5b']);
+    expect(refused.map(({ line, because }) => [line, because])).toEqual([[4, 'done.unknown-class']]);
+  });
+
   it('says so where no row names the columns', () => {
+    expect(read('A,1\nB,2\n').lacksHeading).toBe(true);
+    expect(read('group,table,from\n').lacksHeading).toBe(false);
     expect(read('A,1\nB,2\n').refused.map(({ because }) => because)).toEqual([
       'done.no-heading',
       'done.no-heading',

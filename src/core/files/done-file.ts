@@ -9,7 +9,15 @@ import type { SourceText } from './source-text.ts';
 /** What has been done so far: who was where, as somebody ticked it off. */
 export interface DoneFile {
   readonly stays: readonly DoneStay[];
-  readonly refused: readonly RefusedRow[];
+  readonly refused: readonly RefusedStay[];
+  /** No row names the columns that are needed: nothing of the file can be used. */
+  readonly lacksHeading: boolean;
+}
+
+/** A row that can't be used. */
+export interface RefusedStay extends RefusedRow {
+  /** The line that it contradicts; `null` where the row itself is at fault. */
+  readonly other: number | null;
 }
 
 export interface DoneStay {
@@ -28,6 +36,10 @@ export interface DoneStay {
 export interface DoneContext {
   readonly groups: readonly string[];
   readonly tables: readonly string[];
+  /** How many of a table there are, by mark; one where nothing is said. */
+  readonly copies: Readonly<Record<string, number>>;
+  /** Labels of the classes that come; none where the visit is of one. */
+  readonly classes: readonly string[];
   /** Since midnight; `null` where nobody says. */
   readonly starts: Seconds | null;
   readonly decimal: DecimalMark;
@@ -50,22 +62,68 @@ const WORDS: Readonly<Record<Column, readonly string[]>> = {
 /**
  * What has been done as a spreadsheet writes it: columns group, table, from, to, as the plan's own CSV has them. A
  * blank "to" is a group that is still there. Times are read off the clock, or are minutes since the start. No row is
- * dropped without a word: what can't be used is kept with its line and why.
+ * dropped without a word: what can't be used is kept with its line and why. Of two rows that can't both be true (a
+ * group at two tables at once, more groups at a table than it has copies) the later one is refused.
  */
 export function readDoneFile(file: SourceText, context: DoneContext): DoneFile {
   const rows = tableRows(file.text, (cells) => columnsOf(cells) !== null);
   const heading = rows.findIndex(({ cells }) => columnsOf(cells) !== null);
   const columns = columnsOf(rows[heading]?.cells ?? []);
-  if (columns === null) return { stays: [], refused: rows.map((row) => refused(row, 'done.no-heading')) };
-  const stays: DoneStay[] = [];
-  const notUsed: RefusedRow[] = [];
+  if (columns === null)
+    return { stays: [], refused: rows.map((row) => refused(row, 'done.no-heading')), lacksHeading: true };
+  const stays: WrittenStay[] = [];
+  const notUsed: RefusedStay[] = [];
   for (const row of rows.slice(heading + 1).filter((each) => isVisit(each, columns))) {
     const found = row.fault ?? stayIn(row, columns, context);
-    if (typeof found === 'string') notUsed.push(refused(row, found));
-    else if (stays.some((stay) => isSameVisit(stay, found))) notUsed.push(refused(row, 'done.twice'));
-    else stays.push(found);
+    if (typeof found === 'string') {
+      notUsed.push(refused(row, found));
+      continue;
+    }
+    const clash = contradicted(found, stays, context);
+    if (clash === null) stays.push(placed(found, stays));
+    else notUsed.push(refused(row, clash.because, clash.other));
   }
-  return { stays, refused: notUsed };
+  return {
+    stays: stays.map(({ copy, ...stay }) => ({ ...stay, copy: copy ?? 1 })),
+    refused: notUsed,
+    lacksHeading: false,
+  };
+}
+
+/** A row as it is written: where no copy is named, it may be any. */
+type WrittenStay = Omit<DoneStay, 'copy'> & { readonly copy: number | null };
+
+/** Why a row can't be true beside the rows before it, and beside which. */
+function contradicted(
+  stay: WrittenStay,
+  before: readonly WrittenStay[],
+  { copies }: DoneContext,
+): { readonly because: string; readonly other: number } | null {
+  const ours = before.filter(({ ofClass }) => ofClass === stay.ofClass);
+  const again = ours.find(({ group, table }) => group === stay.group && table === stay.table);
+  if (again !== undefined) return { because: 'done.twice', other: again.line };
+  const atOnce = ours.filter((other) => overlap(other, stay));
+  const elsewhere = atOnce.find(({ group }) => group === stay.group);
+  if (elsewhere !== undefined) return { because: 'done.two-tables', other: elsewhere.line };
+  const there = atOnce.filter(({ table }) => table === stay.table);
+  const inTheWay = stay.copy === null ? undefined : there.find(({ copy }) => copy === stay.copy);
+  const full = inTheWay ?? (there.length >= (copies[stay.table] ?? 1) ? there.at(-1) : undefined);
+  return full === undefined ? null : { because: 'done.taken', other: full.line };
+}
+
+/** Back to back is not at once. */
+const overlap = (a: WrittenStay, b: WrittenStay): boolean =>
+  a.from < (b.to ?? Infinity) && b.from < (a.to ?? Infinity);
+
+/** Where no copy is named, the first that is free. */
+function placed(stay: WrittenStay, before: readonly WrittenStay[]): WrittenStay {
+  if (stay.copy !== null) return stay;
+  const taken = before
+    .filter((other) => other.ofClass === stay.ofClass && other.table === stay.table && overlap(other, stay))
+    .map(({ copy }) => copy);
+  let copy = 1;
+  while (taken.includes(copy)) copy += 1;
+  return { ...stay, copy };
 }
 
 type Columns = ReadonlyMap<Column, number>;
@@ -85,8 +143,10 @@ const isVisit = ({ cells }: TableRow, columns: Columns): boolean =>
   !['wait', 'adult'].includes((cells[columns.get('kind') ?? -1] ?? '').trim());
 
 /** A row as a stay, or why it is none. */
-function stayIn(row: TableRow, columns: Columns, context: DoneContext): DoneStay | string {
+function stayIn(row: TableRow, columns: Columns, context: DoneContext): WrittenStay | string {
   const cell = (column: Column): string => (row.cells[columns.get(column) ?? -1] ?? '').trim();
+  const ofClass = named(cell('class'), context.classes);
+  if (ofClass === null && cell('class') !== '') return 'done.unknown-class';
   const group = named(cell('group'), context.groups);
   if (group === null) return 'done.unknown-group';
   const table = named(cell('table'), context.tables);
@@ -96,9 +156,12 @@ function stayIn(row: TableRow, columns: Columns, context: DoneContext): DoneStay
   const to = cell('to') === '' ? null : timeIn(cell('to'), context);
   if (to === null && cell('to') !== '') return 'done.no-time';
   if (to !== null && to <= from) return 'done.backwards';
-  const copy = /^[1-9]\d?$/.test(cell('copy')) ? Number(cell('copy')) : 1;
+  const copy = cell('copy') === '' ? null : Number(cell('copy'));
+  const isCopy =
+    copy === null || (Number.isInteger(copy) && copy >= 1 && copy <= (context.copies[table] ?? 1));
+  if (!isCopy) return 'done.no-copy';
   return {
-    ofClass: cell('class') === '' ? null : cell('class'),
+    ofClass,
     group,
     table,
     copy,
@@ -107,9 +170,6 @@ function stayIn(row: TableRow, columns: Columns, context: DoneContext): DoneStay
     line: row.line,
   };
 }
-
-const isSameVisit = (a: DoneStay, b: DoneStay): boolean =>
-  a.ofClass === b.ofClass && a.group === b.group && a.table === b.table;
 
 const named = (written: string, known: readonly string[]): string | null =>
   known.find((each) => each === written) ??
@@ -130,8 +190,9 @@ function timeIn(text: string, { starts, decimal }: DoneContext): Seconds | null 
   return read.kind === 'written' && read.value >= 0 ? seconds(Math.round(read.value)) : null;
 }
 
-const refused = (row: TableRow, because: string): RefusedRow => ({
+const refused = (row: TableRow, because: string, other: number | null = null): RefusedStay => ({
   line: row.line,
   text: row.cells.join(', '),
   because,
+  other,
 });

@@ -102,6 +102,8 @@ export interface PeriodGain {
 export interface UnderWay {
   readonly now: Seconds;
   readonly done: readonly Stay[];
+  /** Groups of which nothing is told: planned as if they had done nothing. Left out where there are none. */
+  readonly notTold?: readonly string[];
   /** In how many places it differs from the plan that stood. */
   readonly changes: number;
 }

@@ -45,14 +45,15 @@ function workBy(
 ): number {
   let begins = time;
   let work = 0;
-  const window = (to: number): void => {
-    for (const more of beyond) if (to > begins) work += sums.greatestUpTo(to - begins + more);
+  const add = (room: number): void => {
+    for (const more of beyond) work += sums.greatestUpTo(room + more);
   };
   for (let n = 0; n < closed.length && (closed[n] as number) < end; n += 2) {
-    window(closed[n] as number);
+    if ((closed[n] as number) > begins) add((closed[n] as number) - begins);
     begins = Math.max(begins, closed[n + 1] as number);
   }
-  window(end);
+  // A task of no length may begin at the end itself.
+  if (end >= begins) add(end - begins);
   return work;
 }
 

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { knownShops } from '../../../test/reference/open-shop.ts';
-import { chanceShop, openShop } from '../../../test/shops/chance-shops.ts';
+import { chanceClass, chanceShop, openShop } from '../../../test/shops/chance-shops.ts';
 import { faultsOf, soonestOfAll } from '../../../test/shops/every-schedule.ts';
 import { taillardRows } from '../../../test/shops/taillard.ts';
 import type { Shop } from './shop.ts';
@@ -46,6 +46,33 @@ test('a small shop with any rules ends as soon as the soonest of every schedule,
     }),
     { numRuns: 300, seed: 5 },
   );
+});
+
+test('a small class of groups that are alike ends as soon as the soonest of every schedule', () => {
+  fc.assert(
+    fc.property(fc.integer({ min: 1, max: 1_000_000 }), (seed) => {
+      const shop = chanceClass(seed);
+      const answer = judged(shop);
+      const end = (answer as { readonly end: number }).end;
+      expect(answer).toEqual(proved(end));
+      expect(soonestOfAll(shop, end - 1)).toBeNull();
+    }),
+    { numRuns: 200, seed: 7 },
+  );
+});
+
+test('a task of no length that holds a resource can begin at the very end', () => {
+  const order = (first: number, then: number, gap: number): Shop['before'][number] => ({ first, then, gap });
+  expect(
+    judged({
+      lengths: [0, 1, 1],
+      resources: [{ capacity: 2, tasks: [0, 1, 2], after: [2, 0, 2] }],
+      before: [order(2, 1, 0), order(1, 0, 1)],
+      earliest: [0, 4, 0],
+      latest: null,
+      blocked: [],
+    }),
+  ).toEqual(proved(6));
 });
 
 test('whatever is spent, the schedule keeps all rules and its end is no sooner than the bound', () => {

@@ -2,7 +2,7 @@ import { randomFrom } from '../uncertainty/random.ts';
 import type { SearchEffort, Shop, ShopAnswer } from './shop.ts';
 import { alikeArcs, alikeRows, inAlikeOrder } from './shop-alike.ts';
 import { shopBound } from './shop-bounds.ts';
-import { firstSchedule } from './shop-first.ts';
+import { firstSchedule, type Schedule } from './shop-first.ts';
 import { shopModel } from './shop-model.ts';
 import { leanOn, searchShop, shopSearch } from './shop-search.ts';
 
@@ -60,11 +60,6 @@ export function solveShop(shop: Shop, effort: SearchEffort, options: ShopOptions
     best = scheduleOf(model.lengths, search.net.value);
     if (best.end <= enough) return answer(best, bound, best.end === bound ? 'bound' : 'none');
   }
-}
-
-interface Schedule {
-  readonly starts: Int32Array;
-  readonly end: number;
 }
 
 /** The earliest beginnings; every other bound is a latest one. */

@@ -13,6 +13,7 @@ export function clashSayings(words: PeriodWords, files: Wished): readonly Saying
   const told = (wishes: readonly Wish[]): readonly string[] =>
     wishes.map((wish) => wishWithPlace(words, files, wish));
   const [first, ...others] = [outcome.wishes, ...outcome.alsoClashing].map(told);
+  const any = others.length === 0 ? 'rotation.clash.any' : 'rotation.clash.any.also';
   const isOne = first?.length === 1;
   const sure = {
     smallest: isOne ? null : say('rotation.clash.smallest'),
@@ -24,11 +25,23 @@ export function clashSayings(words: PeriodWords, files: Wished): readonly Saying
       'clash',
       say(isOne ? 'rotation.clash.one' : 'rotation.clash'),
       first ?? [],
-      [
-        ...(isOne || outcome.proof === 'none' ? [] : [say('rotation.clash.any')]),
-        ...(sure === null ? [] : [sure]),
-      ].join(' ') || null,
+      [...(isOne || outcome.proof === 'none' ? [] : [say(any)]), ...(sure === null ? [] : [sure])].join(
+        ' ',
+      ) || null,
     ),
-    ...others.map((wishes) => listed('clash', say('rotation.clash.also'), wishes)),
+    ...others.map((wishes) =>
+      listed('clash', say(wishes.length === 1 ? 'rotation.clash.also.one' : 'rotation.clash.also'), wishes),
+    ),
+    plain(
+      'clash',
+      needsSignal(words, [outcome.wishes, ...outcome.alsoClashing])
+        ? [say('rotation.clash.side-by-side')]
+        : [],
+    ),
   ];
 }
+
+/** Where each moves on as a table frees up nobody can promise who is beside whom, so "together" clashes by itself. */
+const needsSignal = ({ period }: PeriodWords, sets: readonly (readonly Wish[])[]): boolean =>
+  period.rotation.way === 'free' &&
+  sets.some((wishes) => wishes.length === 1 && wishes[0]?.kind === 'together');

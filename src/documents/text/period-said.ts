@@ -80,13 +80,16 @@ function frameLines({ say, at, period }: PeriodWords, timetable: Timetable | nul
   ];
 }
 
-function underWayLines({ say, at, period: { underWay } }: PeriodWords): readonly string[] {
+function underWayLines({ say, at, period }: PeriodWords): readonly string[] {
+  const { underWay } = period;
   if (underWay === null) return [];
-  const { now, done, changes } = underWay;
+  const { now, done, changes, notTold = [] } = underWay;
   return [
     say('rotation.under-way', { now: at(now) }),
     say('rotation.under-way.done', { done: done.length }),
+    ...(notTold.length === 0 ? [] : [say('rotation.under-way.not-told', { groups: notTold })]),
     changes === 0 ? say('rotation.under-way.same') : say('rotation.under-way.changes', { changes }),
+    ...(period.chance === null ? [say('rotation.under-way.no-chance')] : []),
   ];
 }
 

@@ -1,5 +1,6 @@
 import type { Prepared } from '../../core/prepare.ts';
 import type { ClassPeriod, Period } from '../../core/rotation/class-period.ts';
+import type { Wish } from '../../core/rotation/wish.ts';
 import { clockText } from '../printing/time-text.ts';
 import { periodWords, postsOf, staysOf, tableOf, timetableOf, waitsOf } from './period-words.ts';
 import { plainJson } from './plain-json.ts';
@@ -23,6 +24,7 @@ function classJson(prepared: Prepared, period: ClassPeriod) {
   const words = periodWords('en', prepared, period);
   const span = spanIn(period);
   const timetable = timetableOf(period);
+  const said = (wish: Wish) => ({ ...wish, says: wishWithPlace(words, prepared, wish) });
   return {
     class: period.label,
     date: clock.date,
@@ -46,10 +48,9 @@ function classJson(prepared: Prepared, period: ClassPeriod) {
     closed: period.closed,
     assumed: period.assumed.map(({ key, facts }) => ({ key, facts, says: words.say(key, facts) })),
     outcome: outcome.kind,
-    clash:
-      outcome.kind === 'clash'
-        ? outcome.wishes.map((wish) => ({ ...wish, says: wishWithPlace(words, prepared, wish) }))
-        : [],
+    clash: outcome.kind === 'clash' ? outcome.wishes.map(said) : [],
+    alsoClashing: outcome.kind === 'clash' ? outcome.alsoClashing.map((wishes) => wishes.map(said)) : [],
+    clashProof: outcome.kind === 'clash' ? outcome.proof : null,
     stays: staysOf(period).map((stay) => ({
       ...stay,
       ...span(stay),
@@ -65,7 +66,13 @@ function classJson(prepared: Prepared, period: ClassPeriod) {
     chance: period.chance,
     gains: period.gains,
     underWay:
-      period.underWay === null ? null : { now: period.underWay.now, changes: period.underWay.changes },
+      period.underWay === null
+        ? null
+        : {
+            now: period.underWay.now,
+            changes: period.underWay.changes,
+            notTold: period.underWay.notTold ?? [],
+          },
   };
 }
 

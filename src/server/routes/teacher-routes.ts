@@ -28,24 +28,29 @@ export function teacherRoutes(app: FastifyInstance, house: House): void {
     return record;
   };
 
-  const view = async ({
-    visit,
-    opened,
-    closed,
-    code,
-    helperCode,
-    files,
-  }: VisitRecord): Promise<VisitView> => ({
-    visit,
-    // A closed visit isn't prepared again for its title; its file's name will do.
-    title: closed === null ? (await house.plan(visit)).title : (files.visit ?? files.activity).name,
-    opened,
-    closed,
-    code: closed === null ? code : null,
-    helperCode: closed === null ? helperCode : null,
-    entries: visits.entries(visit),
-    listening: hub.listening(visit),
-  });
+  /** A closed visit isn't prepared again for its title, and one that can't be has none: its file's name will do. */
+  const titleOf = async ({ visit, closed, files }: VisitRecord): Promise<string> => {
+    const { name } = files.visit ?? files.activity;
+    if (closed !== null) return name;
+    return house.plan(visit).then(
+      ({ title }) => title,
+      () => name,
+    );
+  };
+
+  const view = async (record: VisitRecord): Promise<VisitView> => {
+    const { visit, opened, closed, code, helperCode } = record;
+    return {
+      visit,
+      title: await titleOf(record),
+      opened,
+      closed,
+      code: closed === null ? code : null,
+      helperCode: closed === null ? helperCode : null,
+      entries: visits.entries(visit),
+      listening: hub.listening(visit),
+    };
+  };
 
   app.register(async (teacher) => {
     teacher.addHook('onRequest', async (request) => {

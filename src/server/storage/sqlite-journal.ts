@@ -21,9 +21,14 @@ interface Waiting {
   readonly fail: (fault: unknown) => void;
 }
 
+/** In milliseconds: a disk that stood still once keeps nobody waiting twice. */
+const LONGEST_REST = 20;
+
 /**
  * The journal in a file. All deliveries that come in one turn of the loop are written in one
- * transaction and answered after its commit: one wait for the disk serves a whole class.
+ * transaction and answered after its commit: one wait for the disk serves a whole class. After a
+ * commit the next one waits as long as that one took, so that a slow disk takes half of the time at
+ * most and the more is written at once.
  */
 export function sqliteJournal(connection: Connection): Journal {
   const known = connection.prepare('SELECT * FROM entry WHERE visit = ? AND id = ?');
@@ -34,6 +39,7 @@ export function sqliteJournal(connection: Connection): Journal {
   );
   const after = connection.prepare('SELECT * FROM entry WHERE visit = ? AND position > ? ORDER BY position');
   let waiting: Waiting[] = [];
+  let free = 0;
 
   const keep = (entry: Entry, { received, sent }: Delivery): Stored => {
     const before = known.get(entry.visit, entry.id) as EntryRow | undefined;
@@ -49,6 +55,9 @@ export function sqliteJournal(connection: Connection): Journal {
   const flush = (): void => {
     const turn = waiting;
     waiting = [];
+    // Closing has written what waited.
+    if (turn.length === 0) return;
+    const began = performance.now();
     let answers: readonly (readonly Stored[])[];
     try {
       connection.exec('BEGIN IMMEDIATE');
@@ -58,6 +67,9 @@ export function sqliteJournal(connection: Connection): Journal {
       if (connection.inTransaction) connection.exec('ROLLBACK');
       for (const { fail } of turn) fail(fault);
       return;
+    } finally {
+      const ended = performance.now();
+      free = ended + Math.min(ended - began, LONGEST_REST);
     }
     for (const [n, { answer }] of turn.entries()) answer(answers[n] ?? []);
   };
@@ -65,8 +77,11 @@ export function sqliteJournal(connection: Connection): Journal {
   return {
     append: (delivery) =>
       new Promise((answer, fail) => {
-        if (waiting.length === 0) setImmediate(flush);
         waiting.push({ delivery, answer, fail });
+        if (waiting.length > 1) return;
+        const rest = free - performance.now();
+        if (rest <= 0) setImmediate(flush);
+        else setTimeout(flush, rest);
       }),
     since: async (visit, position) => (after.all(visit, position) as EntryRow[]).map(storedOf),
     close: async () => {

@@ -40,4 +40,5 @@ export function closeVisit(house: House, visit: string): void {
   house.visits.close(visit, house.clock());
   house.hub.end(visit);
   house.forgetPlan(visit);
+  house.index.forget(visit);
 }

@@ -111,9 +111,15 @@ export const rotations = {
   'rotation.gains.later': '{change} would end {time} later, at {ends}; {more}',
   'rotation.gains.more': 'all done by the bell {times}; {waiting} of waiting, all groups together',
   'rotation.clash': 'There is no such timetable. These wishes clash:',
-  'rotation.clash.any': 'Give up any one of them, and the others can all be kept.',
+  'rotation.clash.any':
+    'Give up any one of these, and the others of these can all be kept; other wishes may still clash with them.',
   'rotation.clash.one': 'There is no such timetable: this cannot be kept.',
-  'rotation.clash.also': 'Apart from that, these clash too:',
+  'rotation.clash.any.also':
+    'Give up any one of these, and the others of these can all be kept; the clashes named below stay.',
+  'rotation.clash.also': 'Apart from that, these clash too, and one of them has to be given up as well:',
+  'rotation.clash.also.one': 'Apart from that, this cannot be kept either:',
+  'rotation.clash.side-by-side':
+    'Side by side the whole time can only be promised where all move together. Write "move: on a signal" into the visit, or take the wish "together" out.',
   'rotation.clash.smallest': 'No smaller set of wishes clashes: that is proved.',
   'rotation.clash.not-proved': 'A smaller set may clash too: the search ended before that was sure.',
   'rotation.clash.no-wish':
@@ -127,8 +133,12 @@ export const rotations = {
     'No timetable was found, and no proof that there is none. Leave out a wish or a table, or allow a longer search.',
   'rotation.under-way': 'Planned anew at {now}.',
   'rotation.under-way.done': 'Visits done, which stay done: {done}. No group does a table twice.',
+  'rotation.under-way.not-told':
+    'Nothing is known of these groups, so they are planned as if they had done nothing: {groups}.',
   'rotation.under-way.changes': 'Places that differ from the plan before: {changes}.',
   'rotation.under-way.same': 'Everything else is as in the plan before.',
+  'rotation.under-way.no-chance':
+    'How likely it is that all are done by the bell is not reckoned for a plan that is under way.',
   'rotation.assumed': 'Nobody says so; it is common practice, without a source:',
   'rotation.between':
     'From class {before} to class {after} there are {has}; to put all tables back takes {needs}.',

@@ -112,9 +112,15 @@ export const rotations = {
   'rotation.gains.later': '{change} se acabaría {time} después, {ends}; {more}',
   'rotation.gains.more': 'todos listos antes del timbre {times}; {waiting} de espera entre todos los grupos',
   'rotation.clash': 'No hay un plan así. Estos deseos chocan:',
-  'rotation.clash.any': 'Renuncia a uno cualquiera, y los demás se cumplen todos.',
+  'rotation.clash.any':
+    'Renuncia a uno cualquiera de estos, y los demás de estos se cumplen todos; otros deseos aún pueden chocar con ellos.',
   'rotation.clash.one': 'No hay un plan así: esto no se puede cumplir.',
-  'rotation.clash.also': 'Aparte, también chocan estos:',
+  'rotation.clash.any.also':
+    'Renuncia a uno cualquiera de estos, y los demás de estos se cumplen todos; quedan los choques que siguen.',
+  'rotation.clash.also': 'Aparte, también chocan estos, y hay que renunciar además a uno de ellos:',
+  'rotation.clash.also.one': 'Aparte, tampoco esto se puede cumplir:',
+  'rotation.clash.side-by-side':
+    'Estar siempre uno junto a otro solo se puede prometer si todos cambian a la vez. Escribe "move: on a signal" en la visita, o quita el deseo "together".',
   'rotation.clash.smallest': 'Ningún grupo menor de deseos choca: está demostrado.',
   'rotation.clash.not-proved': 'Quizá choca también un grupo menor: la búsqueda acabó antes de saberlo.',
   'rotation.clash.no-wish':
@@ -128,8 +134,12 @@ export const rotations = {
     'No se encontró un plan, ni la prueba de que no lo hay. Quita un deseo o una mesa, o deja buscar más tiempo.',
   'rotation.under-way': 'Planeado de nuevo: {now}.',
   'rotation.under-way.done': 'Visitas hechas, que siguen hechas: {done}. Ningún grupo repite mesa.',
+  'rotation.under-way.not-told':
+    'De estos grupos no se sabe nada; se planean como si no hubieran hecho nada: {groups}.',
   'rotation.under-way.changes': 'Lugares que difieren del plan anterior: {changes}.',
   'rotation.under-way.same': 'Todo lo demás queda como en el plan anterior.',
+  'rotation.under-way.no-chance':
+    'Lo probable que es que todos acaben antes del timbre no se calcula para un plan ya en marcha.',
   'rotation.assumed': 'Nadie lo dice; es práctica común, sin fuente:',
   'rotation.between':
     'De la clase {before} a la clase {after} hay {has}; dejar listas todas las mesas lleva {needs}.',
