@@ -5,7 +5,7 @@ import { type ClassInHand, PLAIN_HOST } from './class-in-hand.ts';
 /** Joins as a pupil would, by code and label; answers the page once its card is there. */
 export async function joined(
   context: BrowserContext,
-  room: ClassInHand,
+  room: Pick<ClassInHand, 'address' | 'code'>,
   group: string,
   host = PLAIN_HOST,
 ): Promise<Page> {

@@ -37,12 +37,11 @@ export interface Device<P> {
 
 const NOTHING = emptyOutbox('', '');
 const passNote = (as: string): string => `pass/${as}`;
+/** A laptop may be the teacher's and show a group's page: two who write, each with a name and numbers of its own. */
+const nameNote = (as: Seat['kind']): string => (as === 'teacher' ? 'device/teacher' : 'device');
 
 /** One seat of this device: follows what it is shown, keeps what it writes, and sends it. */
-export async function openDevice<P extends object>(
-  as: 'group' | 'helper',
-  store: DeviceStore,
-): Promise<Device<P>> {
+export async function openDevice<P extends object>(as: Seat['kind'], store: DeviceStore): Promise<Device<P>> {
   const listeners = new Set<() => void>();
   const clock = serverClock();
   let state: DeviceState<P> = {
@@ -101,7 +100,7 @@ export async function openDevice<P extends object>(
         onParts: (changed) => {
           const parts = withParts<P>(state.parts, changed as Parts<P>);
           if ('clock' in changed) hearClock(changed.clock);
-          const fresh = 'readings' in changed ? new Set<string>() : state.fresh;
+          const fresh = isOfReadings(changed) ? new Set<string>() : state.fresh;
           tell({ parts, fresh, standing: 'inside' });
           keepParts();
         },
@@ -113,6 +112,7 @@ export async function openDevice<P extends object>(
         onOver: () => tell({ standing: 'over', isLive: false }),
         onPassGone: () => tell({ standing: 'outside', isLive: false }),
       },
+      as === 'teacher' ? (state.pass?.visit ?? null) : null,
     );
   };
   const hearClock = (part: unknown): void => {
@@ -126,7 +126,7 @@ export async function openDevice<P extends object>(
     const isSameSeat = JSON.stringify(state.pass?.seat) === JSON.stringify(pass.seat);
     const last = (await store.note(passNote(as))) as HeldPass | undefined;
     const ofThisSeat = last?.visit === pass.visit && JSON.stringify(last.seat) === JSON.stringify(pass.seat);
-    await store.keepNote('device', pass.device);
+    await store.keepNote(nameNote(as), pass.device);
     await store.keepNote(passNote(as), pass);
     const { visit, device } = pass;
     // Where the server knows this device and nothing is kept of it, numbers go on where none can have been.
@@ -147,11 +147,21 @@ export async function openDevice<P extends object>(
     sender.now();
   };
 
+  /** A teacher's pass has no name in it: the page makes one and keeps it. */
+  const named = async (pass: PassView): Promise<PassView> =>
+    as === 'teacher' ? { ...pass, device: await ownName() } : pass;
+  const ownName = async (): Promise<string> => {
+    const kept = await store.note(nameNote(as));
+    return typeof kept === 'string' ? kept : newDeviceName();
+  };
+
   const begin = async (): Promise<void> => {
     const answer = await ask<PassView>(`/api/pass?as=${as}`);
-    if (answer.kind === 'answer' && isHeld(answer.body)) {
-      clock.heard(answer.body.now, performance.now());
-      return sit(answer.body, false);
+    if (answer.kind === 'answer') {
+      const pass = await named(answer.body);
+      if (!isHeld(pass)) return tell({ standing: 'outside' });
+      clock.heard(pass.now, performance.now());
+      return sit(pass, false);
     }
     if (answer.kind === 'refused' && answer.why === 'visit-over') return tell({ standing: 'over' });
     if (answer.kind === 'refused' && answer.status === 401) return tell({ standing: 'outside' });
@@ -173,8 +183,7 @@ export async function openDevice<P extends object>(
       return () => listeners.delete(listener);
     },
     join: async (code, seat) => {
-      const kept = await store.note('device');
-      const device = typeof kept === 'string' ? kept : newDeviceName();
+      const device = await ownName();
       const request: JoinRequest = { code, device, seat };
       const answer = await ask<PassView>('/api/join', request);
       if (answer.kind === 'answer' && isHeld(answer.body)) {
@@ -208,6 +217,10 @@ export async function openDevice<P extends object>(
 
 const storedIn = ({ items }: Outbox): readonly string[] =>
   items.filter(({ whereabouts }) => whereabouts === 'stored').map(({ entry }) => entry.id);
+
+/** Parts in which a reading stands, of whatever seat. */
+const isOfReadings = (changed: object): boolean =>
+  Object.keys(changed).some((part) => part === 'readings' || part.startsWith('table'));
 
 const isHeld = (pass: PassView): pass is HeldPass => pass.visit !== null && pass.device !== null;
 

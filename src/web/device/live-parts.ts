@@ -31,7 +31,14 @@ const BETWEEN_ASKING = 4000;
  * Follows what the server shows a seat: by its stream, and by asking again and again while that does
  * not come through.
  */
-export function followParts(as: Seat['kind'], world: LiveWorld, listener: LiveListener): () => void {
+export function followParts(
+  as: Seat['kind'],
+  world: LiveWorld,
+  listener: LiveListener,
+  visit: string | null = null,
+): () => void {
+  /** A teacher stays with her visit when another is opened. */
+  const query = `as=${as}${visit === null ? '' : `&visit=${encodeURIComponent(visit)}`}`;
   let isStopped = false;
   let source: EventSourceLike | null = null;
   let callOff = (): void => undefined;
@@ -50,7 +57,7 @@ export function followParts(as: Seat['kind'], world: LiveWorld, listener: LiveLi
   /** Asks once; where that works the stream is tried again, else it asks again later. */
   const askOnce = async (): Promise<void> => {
     if (isStopped) return;
-    const answer = await world.ask(`/api/parts?as=${as}`);
+    const answer = await world.ask(`/api/parts?${query}`);
     if (isStopped) return;
     if (answer.kind === 'answer') {
       listener.onLive(true);
@@ -63,7 +70,7 @@ export function followParts(as: Seat['kind'], world: LiveWorld, listener: LiveLi
   };
   const open = (): void => {
     if (isStopped || world.listen === null) return;
-    const opened = world.listen(`/api/stream?as=${as}`);
+    const opened = world.listen(`/api/stream?${query}`);
     source = opened;
     const on = (name: string, use: (data: object) => void): void =>
       opened.addEventListener(name, ({ data }) => {

@@ -1,6 +1,8 @@
 import { expect, it } from 'vitest';
 import { en } from './en.ts';
 import { es } from './es.ts';
+import { teacherEn } from './teacher-en.ts';
+import { teacherEs } from './teacher-es.ts';
 import { sayIn, type WordKey } from './words.ts';
 
 const factsIn = (text: string): readonly string[] => (text.match(/\{\w+\}/g) ?? []).sort();
@@ -14,4 +16,11 @@ it('everything is said in both languages, with the same facts', () => {
 it('facts stand where they belong, and English is spoken where a language is unknown', () => {
   expect(sayIn('es')('route.table', { table: '3' })).toBe('Mesa 3');
   expect(sayIn('xx')('route.table', { table: '3' })).toBe('Table 3');
+});
+
+it("what the teacher's page alone says is said in both languages too, and under keys of its own", () => {
+  const own = Object.keys(teacherEn) as (keyof typeof teacherEn)[];
+  expect(Object.keys(teacherEs)).toEqual(own);
+  for (const key of own) expect([key, factsIn(teacherEs[key])]).toEqual([key, factsIn(teacherEn[key])]);
+  expect(own.filter((key) => key in en)).toEqual([]);
 });

@@ -1,0 +1,123 @@
+import { useState } from 'preact/hooks';
+import type { Telling } from '../../store/entry.ts';
+import type { TeacherParts } from '../../store/wire.ts';
+import type { Device, DeviceState } from '../device/device.ts';
+import type { TeacherSay } from '../words/teacher-words.ts';
+import type { Act, Said, Undo } from './acts.ts';
+import { ArrivalCheck } from './arrival-check.tsx';
+import { callsOf, tablesOf } from './call.ts';
+import { ClassClock } from './class-clock.tsx';
+import { DoorAndTelling } from './door-and-telling.tsx';
+import { GroupsNow } from './groups-now.tsx';
+import { PlanOfPeriod } from './plan-of-period.tsx';
+import { TableReadings } from './table-readings.tsx';
+import { WhomToGoTo } from './whom-to-go-to.tsx';
+
+export interface AtWorkProps {
+  readonly device: Device<TeacherParts>;
+  readonly state: DeviceState<TeacherParts>;
+  readonly say: TeacherSay;
+  readonly language: string;
+}
+
+const PLACES = ['go', 'groups', 'readings', 'arrival', 'plan', 'door'] as const;
+
+/** The class as it is now. */
+export function AtWork({ device, state, say, language }: AtWorkProps) {
+  const [done, setDone] = useState<{ readonly said: Said; readonly undo: Undo | null } | null>(null);
+  const { clock, visit, groups = [], plan, arrival = [], trouble = [] } = state.parts;
+  const act: Act = (what, said, undo) => {
+    void device.write(what);
+    setDone({ said, undo: undo ?? null });
+  };
+  const view = { say, language, act };
+  const tables = tablesOf(state.parts);
+  const { items } = state.outbox;
+  const waiting = items.filter(({ whereabouts }) => whereabouts === 'here' || whereabouts === 'sent').length;
+  const isRefused = items.at(-1)?.whereabouts === 'refused';
+  const undo = done?.undo ?? null;
+  const hasBegun = clock !== undefined && clock.begun !== null;
+  const arrivalShown = <ArrivalCheck rows={arrival} {...view} />;
+  const doorShown = visit !== undefined && (
+    <DoorAndTelling
+      visit={{ ...visit, telling: tellingNow(visit.telling, state) }}
+      name={state.pass?.visit ?? ''}
+      {...view}
+    />
+  );
+  return (
+    <>
+      <header class="class-head">
+        <div class="who">
+          <h1>{visit?.title ?? say('teacher.page')}</h1>
+          <p class={state.isLive ? 'line live' : 'line away'}>
+            <span aria-hidden="true">{state.isLive ? '●' : '○'}</span>{' '}
+            {say(state.isLive ? 'line.live' : 'line.away')}
+          </p>
+        </div>
+        {clock !== undefined && (
+          <ClassClock clock={clock} way={visit?.way ?? null} now={device.now} {...view} />
+        )}
+        <nav aria-label={say('nav.label')}>
+          <ul>
+            {PLACES.filter((place) => hasBegun || place !== 'go').map((place) => (
+              <li key={place}>
+                <a href={`#${place}`}>{say(`nav.${place}`)}</a>
+              </li>
+            ))}
+          </ul>
+        </nav>
+      </header>
+      <main class="class-place">
+        <div class="did">
+          <p role="status">{done === null ? '' : say(done.said.key, done.said.facts)}</p>
+          {undo !== null && (
+            <button
+              type="button"
+              onClick={() => {
+                void device.write(undo.what);
+                setDone({ said: undo.said, undo: null });
+              }}
+            >
+              {say('said.undo')}
+            </button>
+          )}
+          {waiting > 0 && !state.isLive && <p>□ {say('teacher.on-device', { many: waiting })}</p>}
+          {isRefused && <p class="trouble">✕ {say('teacher.refused')}</p>}
+        </div>
+        {trouble.length > 0 && (
+          <section class="banner" aria-labelledby="trouble-heading">
+            <h2 id="trouble-heading">{say('trouble.heading')}</h2>
+            {trouble.map((text) => (
+              <p key={text}>{text}</p>
+            ))}
+          </section>
+        )}
+        <div class="two">
+          {hasBegun ? <WhomToGoTo say={say} calls={callsOf(tables, groups)} /> : doorShown}
+          <GroupsNow groups={groups} {...view} />
+        </div>
+        {!hasBegun && arrivalShown}
+        <section id="readings" aria-labelledby="readings-heading">
+          <h2 id="readings-heading">{say('tables.heading')}</h2>
+          {tables.map((table) => (
+            <TableReadings key={table.mark} table={table} {...view} />
+          ))}
+        </section>
+        {hasBegun && arrivalShown}
+        {plan !== undefined && <PlanOfPeriod say={say} plan={plan} />}
+        {hasBegun && doorShown}
+      </main>
+    </>
+  );
+}
+
+/** What was chosen on this device counts at once, before the server has said it again. */
+function tellingNow(known: Telling, { outbox, fresh }: DeviceState<TeacherParts>): Telling {
+  const chosen = outbox.items.flatMap(({ entry: { id, what }, whereabouts }) =>
+    what.kind === 'telling' && whereabouts !== 'refused' && (whereabouts !== 'stored' || fresh.has(id))
+      ? [what.much]
+      : [],
+  );
+  return chosen.at(-1) ?? known;
+}

@@ -1,0 +1,122 @@
+import type { Browser, BrowserContextOptions, Page } from 'playwright-core';
+import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, test } from 'vitest';
+import { buildPagesWhereStale } from './built-pages.ts';
+import { openChromium } from './chromium.ts';
+import { type ClassAtWork, classAtWork } from './class-at-work.ts';
+import { PLAIN_HOST } from './class-in-hand.ts';
+import { axeFaults, joined, pressed, tooWide } from './group-page.ts';
+
+const soon = { timeout: 15_000, interval: 50 };
+let browser: Browser | undefined;
+let room: ClassAtWork;
+
+beforeAll(buildPagesWhereStale);
+beforeEach(async (context) => {
+  browser ??= await openChromium(context);
+  room = await classAtWork();
+}, 60_000);
+afterEach(async () => {
+  for (const context of browser?.contexts() ?? []) await context.close();
+  await room?.stop();
+});
+afterAll(async () => {
+  await browser?.close();
+});
+
+async function teacherPage(options: BrowserContextOptions = {}): Promise<Page> {
+  if (browser === undefined) throw new Error('the browser is not open');
+  const page = await (await browser.newContext(options)).newPage();
+  await page.goto(room.link(PLAIN_HOST));
+  await page.waitForSelector('.table');
+  return page;
+}
+
+async function groupPage(label: string): Promise<Page> {
+  if (browser === undefined) throw new Error('the browser is not open');
+  return joined(await browser.newContext(), room, label);
+}
+
+const kinds = async (): Promise<readonly string[]> =>
+  (await room.stored()).map(({ entry: { what } }) => what.kind);
+
+describe("the teacher's page in a browser, over plain http", () => {
+  test('a reading shows within a second, is struck through, put back and written anew, and a signal is given', async () => {
+    const page = await teacherPage();
+    expect(await page.evaluate(() => isSecureContext)).toBe(false);
+    await page.getByRole('button', { name: 'Begin now' }).click();
+    await page.getByRole('button', { name: 'Signal: all change' }).waitFor();
+    const group = await groupPage('F');
+    await group.waitForSelector('.keys');
+    const setup = String(await group.locator('.setups button[aria-pressed="true"] strong').textContent());
+    // A desk that has just begun plans first: what is timed here is a reading.
+    await group.waitForTimeout(500);
+    await pressed(group, '937');
+    const written = performance.now();
+    const row = page.locator(`#setup-${setup} li`, { hasText: '937' });
+    await row.waitFor({ timeout: 10_000 });
+    const took = performance.now() - written;
+
+    expect(took).toBeLessThan(1000);
+    await page.locator('.go li', { hasText: '937' }).waitFor();
+
+    await row.getByRole('button', { name: /^Strike through: group F/ }).click();
+    await row.locator('s').waitFor();
+    await expect.poll(() => page.locator('.go li', { hasText: '937' }).count(), soon).toBe(0);
+    await page.getByRole('button', { name: 'Undo' }).click();
+    await expect.poll(() => row.locator('s').count(), soon).toBe(0);
+
+    await row.getByRole('button', { name: /^Correct: group F/ }).click();
+    await page.keyboard.type('9.37 N');
+    await page.keyboard.press('Enter');
+    await expect.poll(() => row.locator('b.num').textContent(), soon).toBe('9.37 N');
+    expect(await row.locator('s').textContent()).toContain('937');
+
+    await page.getByRole('button', { name: 'Signal: all change' }).click();
+    await page.getByRole('button', { name: 'Yes, all change now' }).click();
+    await expect.poll(() => page.locator('.time').textContent(), soon).toContain('Round 2 of');
+    await page.getByRole('button', { name: 'Pause' }).click();
+    await page.locator('.still').waitFor();
+    await page.getByRole('button', { name: 'Go on' }).click();
+    await expect.poll(() => page.locator('.still').count(), soon).toBe(0);
+    const wrote = ['void', 'restore', 'correction', 'signal', 'paused', 'resumed'];
+    expect((await kinds()).filter((kind) => wrote.includes(kind))).toEqual(wrote);
+  });
+
+  test('a table is closed and opened, a group comes late, and an arrival reading is judged', async () => {
+    const page = await teacherPage();
+    const first = page.locator('.table').first();
+    await first.getByRole('button', { name: 'Close this table' }).click();
+    await first.locator('.closed').waitFor();
+    await first.getByRole('button', { name: 'Open it again' }).click();
+    await expect.poll(() => first.locator('.closed').count(), soon).toBe(0);
+    await page.getByRole('button', { name: 'Group A comes late' }).click();
+    await page.getByRole('button', { name: 'Plan anew' }).click();
+    await page.locator('.arrival input').first().fill('999');
+    await page.keyboard.press('Enter');
+    await expect
+      .poll(() => page.locator('.arrival li').first().textContent(), soon)
+      .toContain('outside, 999');
+    await page.getByLabel('nothing').check();
+    await expect.poll(kinds, soon).toEqual(['closed', 'opened', 'late', 'arrival', 'telling']);
+  });
+
+  test('at three widths, light and dark, axe finds nothing and nobody scrolls sideways', async () => {
+    for (const [width, colorScheme] of [
+      [360, 'light'],
+      [820, 'dark'],
+      [1440, 'light'],
+    ] as const) {
+      const page = await teacherPage({ viewport: { width, height: 900 }, colorScheme });
+      await page.waitForSelector('.chart svg');
+      expect([width, await axeFaults(page), await tooWide(page)]).toEqual([width, [], 0]);
+    }
+  });
+
+  test('without a pass it says how the teacher comes in, and shows nothing of the class', async () => {
+    if (browser === undefined) throw new Error('the browser is not open');
+    const page = await (await browser.newContext()).newPage();
+    await page.goto(`${room.address(PLAIN_HOST)}/teacher`);
+    await page.getByRole('heading', { name: 'This page is for the teacher' }).waitFor();
+    expect(await page.locator('.table').count()).toBe(0);
+  });
+});
