@@ -1,5 +1,6 @@
 import { nearestName } from '../core/diagnostics/nearest-name.ts';
 import type { PeriodChanges } from '../core/files/period-changes.ts';
+import { copiesField } from '../core/files/period-fields.ts';
 import { seconds } from '../core/quantities/brands.ts';
 import type { Arguments, Options } from './arguments.ts';
 import { UsageFault } from './command.ts';
@@ -45,13 +46,13 @@ export function periodChangesIn(
     ...(groups === null ? {} : { groups }),
     ...(isSignal ? { way: 'signal' } : {}),
     ...(isFree ? { way: 'free' } : {}),
-    closed: piecesOf(found.text('close')).map((mark) => oneOf('close', 'table', mark, known.tables)),
-    late: pairsIn(found, 'late', 'B:10').map(([group, by]) => ({
+    closed: namesIn(found, 'close', '4,5').map((mark) => oneOf('close', 'table', mark, known.tables)),
+    late: pairsIn(found, 'late', 'B:10', 999).map(([group, by]) => ({
       group: groups === null ? oneOf('late', 'group', group, known.groups) : group,
       by: seconds(60 * by),
     })),
     copies: Object.fromEntries(
-      pairsIn(found, 'copies', '2:2').map(([mark, copies]) => [
+      pairsIn(found, 'copies', '2:2', copiesField.most).map(([mark, copies]) => [
         oneOf('copies', 'table', mark, known.tables),
         copies,
       ]),
@@ -86,13 +87,41 @@ function pairsIn(
   found: Arguments,
   option: string,
   example: string,
+  most: number,
 ): readonly (readonly [name: string, number: number])[] {
-  return piecesOf(found.text(option)).map((piece) => {
+  const pairs = namesIn(found, option, example).map((piece): readonly [string, number] => {
     const [, name, number] = /^(.+):(\d{1,3})$/.exec(piece) ?? [];
     if (name === undefined || number === undefined || Number(number) === 0)
       throw new UsageFault(`--${option} is written as ${example}, not "${piece}"`);
+    if (Number(number) > most)
+      throw new UsageFault(`--${option}: a whole number from 1 to ${most} goes with a name, not "${piece}"`);
     return [name.trim(), Number(number)];
   });
+  const names = pairs.map(([name]) => name.toLowerCase());
+  const twice = pairs.find(([name], n) => names.indexOf(name.toLowerCase()) < n);
+  if (twice !== undefined) throw new UsageFault(`--${option} names "${twice[0]}" twice: which one holds?`);
+  return pairs;
+}
+
+/** Names with commas between; an option that names nothing is refused. */
+function namesIn(found: Arguments, option: string, example: string): readonly string[] {
+  const text = found.text(option);
+  const pieces = piecesOf(text);
+  if (text !== null && pieces.length === 0)
+    throw new UsageFault(`--${option} is written as ${example}, not "${text}"`);
+  return pieces;
+}
+
+/** A group that comes when the bell has rung is not late but away. */
+export function refuseTooLate(
+  late: PeriodChanges['late'],
+  { since, bell, groups }: { readonly since: number; readonly bell: number; readonly groups: number },
+): void {
+  for (const { group, by } of late ?? [])
+    if (bell > since && since + by >= bell)
+      throw new UsageFault(
+        `--late ${group}:${by / 60}: the bell rings ${Math.floor((bell - since) / 60)} min ${since === 0 ? 'after the start' : 'from now'}; write fewer minutes${since === 0 ? `, or plan without that group: --groups ${groups - 1}` : ''}`,
+      );
 }
 
 const piecesOf = (text: string | null): readonly string[] =>

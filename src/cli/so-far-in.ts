@@ -11,7 +11,7 @@ import { sentence } from '../documents/sentences/sentence.ts';
 import type { Arguments, Options } from './arguments.ts';
 import { type Terminal, UsageFault } from './command.ts';
 import { readTable } from './files.ts';
-import { wholeIn } from './period-changes-in.ts';
+import { refuseTooLate, wholeIn } from './period-changes-in.ts';
 
 export const SO_FAR_OPTIONS = { now: 'text', done: 'text', stop: 'text' } as const satisfies Options;
 
@@ -59,7 +59,12 @@ export function soFarIn(
   const { asked, now } = momentIn(text, classes);
   const file = found.text('done');
   const changed = changesFrom(found, changes, asked, now);
-  const soFar = { ofClass: asked.label, now, changes: changed };
+  const soFar = {
+    ofClass: asked.label,
+    now,
+    changes: changed,
+    ...(changes.lasts === undefined ? {} : { lasts: changes.lasts }),
+  };
   if (file === null) return { soFar: { ...soFar, done: null }, isWhole: true };
   const known = classes.flatMap(({ label }) => (label === null ? [] : [label]));
   const read = doneIn(file, asked, known, now, decimal, terminal, language);
@@ -141,6 +146,8 @@ function changesFrom(
 ): readonly PeriodChange[] {
   const stop = wholeIn(found, 'stop', 1, 300);
   const { lasts, closed, late, adults } = changes;
+  const bell = lasts === undefined ? rotation.bell : Math.max(now, lasts - talkAtTheEnd);
+  refuseTooLate(late, { since: now, bell, groups: rotation.groups.length });
   return [
     ...(closed ?? []).map((table): PeriodChange => ({ kind: 'broken', table, copy: null, until: null })),
     ...(late ?? []).map(({ group, by }): PeriodChange => ({ kind: 'late', group, until: seconds(now + by) })),

@@ -15,6 +15,8 @@ export interface PeriodSoFar {
   /** `null`: as planned. */
   readonly done: readonly DoneVisit[] | null;
   readonly changes: readonly PeriodChange[];
+  /** How long the period is, where that is otherwise from now on. */
+  readonly lasts?: Seconds;
 }
 
 /**
@@ -38,7 +40,7 @@ export function planOn(
 function onward(
   prepared: Prepared,
   period: ClassPeriod,
-  { now, done, changes }: PeriodSoFar,
+  { now, done, changes, lasts = period.lasts }: PeriodSoFar,
   { effort }: PeriodOptions,
 ): ClassPeriod {
   if (period.outcome.kind !== 'timetable') return period;
@@ -55,6 +57,7 @@ function onward(
     .map(({ label }) => label);
   return {
     ...period,
+    lasts,
     rotation,
     closed: [...period.closed, ...brokenTables(changes, now)],
     outcome: { kind: 'timetable', timetable, shortage },

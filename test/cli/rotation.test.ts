@@ -135,6 +135,11 @@ describe('handspike rotation', () => {
     expect([whole.code, whole.out.includes('as if they had done nothing')]).toEqual([0, false]);
   });
 
+  it('ends the talk earlier too where the bell moves in the middle of the period', () => {
+    const { out } = at(VISIT, '--now', '9:40', '--minutes', '40');
+    expect(out.replace(/\s+/g, ' ')).toContain('the bell rings at 9:45, the talk ends at 9:55');
+  });
+
   it('says what to teach in one period and in two, with the route of each group', () => {
     expect(at(VISIT, '--periods', '60').out).toContain('Nothing is left out');
     const { out, code } = at(VISIT, '--periods', '40,40');
@@ -180,6 +185,12 @@ describe('handspike rotation', () => {
     ['--now is a time within the period', ['--now', '08:00']],
     ['--periods is the minutes of up to 3 periods', ['--periods', '40,0']],
     ['--periods says how long each period is', ['--periods', '40', '--minutes', '40']],
+    ['--late B:999: the bell rings 50 min after the start; write fewer minutes', ['--late', 'B:999']],
+    ['--late B:30: the bell rings 25 min from now', ['--now', '25', '--late', 'B:30']],
+    ['--late names "B" twice: which one holds?', ['--late', 'B:5,B:10']],
+    ['--copies: a whole number from 1 to 20 goes with a name, not "2:500"', ['--copies', '2:500']],
+    ['--close is written as 4,5, not ","', ['--close', ',']],
+    ['--group says whose calendar: it goes with --ics', ['--group', 'A']],
     ['--group: there is no group "H"', ['--ics', '--group', 'H']],
   ])('says "%s"', (says, args) => {
     const { code, err } = at(VISIT, ...args);

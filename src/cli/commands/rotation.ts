@@ -17,7 +17,14 @@ import { type Command, EXIT, UsageFault } from '../command.ts';
 import { preparationFiles } from '../files.ts';
 import { hasErrors, tellErrors } from '../findings.ts';
 import { LANGUAGE_OPTION, languageIn } from '../language.ts';
-import { CHANGE_HELP, CHANGE_OPTIONS, oneOf, periodChangesIn, wholeIn } from '../period-changes-in.ts';
+import {
+  CHANGE_HELP,
+  CHANGE_OPTIONS,
+  oneOf,
+  periodChangesIn,
+  refuseTooLate,
+  wholeIn,
+} from '../period-changes-in.ts';
 import { fromTheStart, SO_FAR_HELP, SO_FAR_OPTIONS, soFarIn } from '../so-far-in.ts';
 
 export const rotation: Command = {
@@ -65,6 +72,9 @@ export const rotation: Command = {
     };
     const whatIfs = periodChangesIn(found, known);
     const changes = fromTheStart(found, whatIfs);
+    const asAsked = askedPeriods(prepared, changes) ?? [];
+    const bell = Math.max(0, ...asAsked.map((each) => each.rotation.bell));
+    refuseTooLate(changes.late, { since: 0, bell, groups: known.groups.length });
     const { effort } = usualOptions;
     const seed = wholeIn(found, 'seed', 0, 1e9) ?? effort.seed;
     const periods = periodsIn(found);
@@ -134,6 +144,9 @@ function formIn(found: Arguments): (typeof FORMS)[number] | 'text' {
   const asked = FORMS.filter((form) => found.isOn(form));
   if (asked.length > 1)
     throw new UsageFault(`${asked.map((form) => `--${form}`).join(' and ')}: name one of them`);
+  for (const whose of ['group', 'table', 'adult'])
+    if (found.text(whose) !== null && !found.isOn('ics'))
+      throw new UsageFault(`--${whose} says whose calendar: it goes with --ics`);
   return asked[0] ?? 'text';
 }
 
