@@ -20,6 +20,7 @@ const timeless = (parts: SeatParts): SeatParts =>
 
 beforeAll(async () => {
   await build({
+    configFile: false,
     logLevel: 'error',
     build: {
       ssr: 'src/server/desk/desk-thread.ts',
