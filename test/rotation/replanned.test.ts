@@ -13,6 +13,7 @@ const mustOf = ({ rotation }: MidPeriod, from: FromNow): readonly Visit[] =>
     const isOf = wish.kind === 'does' || wish.kind === 'last' || wish.kind === 'first';
     if (!isOf || wish.group === null) return [];
     const { group, table } = wish;
+    if (!from.visits.some((visit) => visit.group === group && visit.table === table)) return [];
     if (from.held.some((each) => each.group === group && (wish.kind === 'first' || each.table === table)))
       return [];
     return [{ group, table }];
