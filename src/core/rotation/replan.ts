@@ -34,7 +34,7 @@ export type Replanned =
       readonly proof: 'search' | 'none';
       /** Broken off with their table. */
       readonly brokenOff: readonly DoneVisit[];
-      /** Visits of the plan that stood that are no longer in it. */
+      /** Visits of the plan that stood for which there is no time any more; those at a table that is closed are not counted. */
       readonly shortage: Shortage | null;
     }
   | { readonly kind: 'unknown'; readonly why: UnknownReason };
