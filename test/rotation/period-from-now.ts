@@ -104,6 +104,16 @@ export function periodFromNow({ rotation, timetable, history, now }: MidPeriod):
     (brokenUntil(visit.table) >= bell && now <= begins);
   const isSkipped = ({ group, table }: Visit): boolean =>
     wishes.some((wish) => wish.kind === 'skips' && wish.group === group && wish.table === table);
+  const stood = ({ group, table }: Visit): boolean =>
+    timetable.stays.some((stay) => stay.group === group && stay.table === table);
+  const isTooLate = ({ group, table }: Visit): boolean =>
+    wishes.some(
+      (wish) =>
+        wish.kind === 'before' &&
+        wish.first === table &&
+        (wish.group === null || wish.group === group) &&
+        isHeld({ group, table: wish.then }),
+    );
   const adults = rotation.adults.filter(
     ({ label }) => !changes.some((each) => each.kind === 'adult gone' && each.adult === label),
   );
@@ -112,7 +122,13 @@ export function periodFromNow({ rotation, timetable, history, now }: MidPeriod):
     visits: rotation.groups
       .flatMap(({ label }) => tables.map(({ mark }) => ({ group: label, table: mark })))
       .filter(
-        (visit) => !isHeld(visit) && !isShutFromNow(visit) && !isSkipped(visit) && copiesOf(visit.table) > 0,
+        (visit) =>
+          stood(visit) &&
+          !isHeld(visit) &&
+          !isShutFromNow(visit) &&
+          !isSkipped(visit) &&
+          !isTooLate(visit) &&
+          copiesOf(visit.table) > 0,
       ),
     begins,
     bell,

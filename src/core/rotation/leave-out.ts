@@ -3,7 +3,7 @@ import type { AskedPlan } from './asked-plan.ts';
 import { leastThatWorks } from './first-that-works.ts';
 import { type LossProblem, lossRoom } from './loss-room.ts';
 import { type LeanPlan, type LossSearch, leanWith, type PlanOf } from './loss-search.ts';
-import { putBack } from './put-back.ts';
+import { inLayers, putBack } from './put-back.ts';
 import type { GroupAtTable } from './round-chart.ts';
 import { roundProfiles } from './time-room.ts';
 
@@ -36,7 +36,7 @@ export function leaveOut(
     looks: { left: 0 },
     open: 0,
   };
-  const greedy = putBack(problem, planOf);
+  const greedy = putBack(problem, planOf, inLayers(problem.asked.runs.length));
   if (greedy === null || rooms.length === 0) return greedy;
   const isOrdinary = ({ table }: GroupAtTable): boolean => !problem.mayDo[table];
   const ordinaryIn = (some: readonly GroupAtTable[]): number => some.filter(isOrdinary).length;

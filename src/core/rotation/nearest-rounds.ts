@@ -36,28 +36,36 @@ export function nearestRounds(
     .sort((a, b) => a.least - b.least);
   let best: NearestPlan | null = null;
   let isSure = true;
-  let tries = MOST_TRIES;
+  let [tries, open] = [MOST_TRIES, MOST_OPEN];
   for (const { leftOut, least } of byLeast) {
     if (best !== null && least > best.changes) break;
     tries -= 1;
-    if (tries < 0) {
+    if (tries < 0 || open <= 0) {
       isSure = false;
       break;
     }
     const left = asked.visits.filter((visit) => !isAmong(leftOut, visit));
     const answer = searchPlan(withVisits(asked, left), { bell: asked.bell, standing: chart }, effort);
-    if (answer.kind === 'unknown') isSure = false;
+    const isOpen = answer.kind === 'unknown' || (answer.kind === 'plan' && answer.proof === 'none');
+    if (isOpen) {
+      isSure = false;
+      open -= 1;
+    }
     if (answer.kind !== 'plan') continue;
-    if (answer.proof === 'none') isSure = false;
-    const changes = changesBetween(chartOf(still, answer), chart, asked.groups);
+    const changes = changedCells(still, answer);
     if (best === null || changes < best.changes || (changes === best.changes && answer.end < best.plan.end))
       best = { plan: answer, leftOut, changes, isSure: true };
   }
   return best === null ? { kind: 'none', isSure } : { kind: 'nearest', nearest: { ...best, isSure } };
 }
 
-/** Sets that are tried at most. */
+/** Sets that are tried at most, and searches that end without a proof. */
 const MOST_TRIES = 400;
+const MOST_OPEN = 2;
+
+/** How many cells of a plan differ from the chart that stood. */
+export const changedCells = (still: StillToDo, plan: FoundPlan): number =>
+  changesBetween(chartOf(still, plan), still.chart, still.asked.groups);
 
 function chartOf({ asked }: StillToDo, { visits, rounds }: FoundPlan): readonly (readonly number[])[] {
   return (rounds ?? []).map((_, n) =>

@@ -11,8 +11,7 @@ import type { StillToDo } from './still-to-do.ts';
 /**
  * Of all ways to leave out one of these sets, where tables free up: the plan whose ways round the tables have the
  * fewest changes from those that stood, then the one that ends soonest. Numbers of changes are tried upwards; for each,
- * every choice of ways with so many, held in their order, is searched for a plan. Where those are too many, any plan
- * is taken and one group after the other is given back its own way.
+ * every choice of ways with so many, held in their order, is searched for a plan.
  */
 export function nearestRoutes(
   still: StillToDo,
@@ -20,22 +19,25 @@ export function nearestRoutes(
   effort: SearchEffort,
 ): NearestFound {
   const cases = sets.map((leftOut) => lossCase(still, leftOut)).sort((a, b) => a.least - b.least);
-  const search: RouteSearch = { still, effort, best: null, isSure: true, tries: MOST_TRIES };
+  const search: RouteSearch = { still, effort, best: null, isSure: true, tries: triesFor(still) };
   const most = Math.max(0, ...cases.map(({ visits, least }) => least + visits.length));
   for (let changes = cases[0]?.least ?? 0; changes <= most; changes += 1) {
     for (const each of cases)
       if (each.least <= changes) tryMoves(search, each, changes - each.least, changes);
     if (search.best !== null || search.tries <= 0) break;
   }
-  const found = search.best ?? (search.tries <= 0 ? anyPlan(search, cases) : null);
-  return found === null
-    ? { kind: 'none', isSure: search.isSure && search.tries > 0 }
-    : { kind: 'nearest', nearest: { ...found, isSure: search.isSure && search.tries > 0 } };
+  const isSure = search.isSure && search.tries > 0;
+  return search.best === null
+    ? { kind: 'none', isSure }
+    : { kind: 'nearest', nearest: { ...search.best, isSure } };
 }
 
-/** Choices of ways that are searched for a plan at most. */
-const MOST_TRIES = 1500;
+/** Choices of ways that are searched for a plan at most: fewer where each takes longer. */
+const triesFor = ({ asked }: StillToDo): number =>
+  Math.max(20, Math.min(1500, Math.floor(60_000 / Math.max(1, asked.visits.length) ** 2)));
+/** Ways of one group with so many moved, and what an unanswered search counts for among the tries. */
 const MOST_ROUTES = 400;
+const OPEN_TRIES = 20;
 
 interface LossCase {
   readonly leftOut: readonly GroupAtTable[];
@@ -99,7 +101,10 @@ function tryRoutes(
   if (best !== null && best.plan.proof === 'bound' && best.changes === changes && isAtFloor(search)) return;
   const bell = best === null ? asked.bell : best.plan.end - 1;
   const answer = planInOrder(search, visits, routes, bell);
-  if (answer.kind === 'unknown') search.isSure = false;
+  if (answer.kind === 'unknown') {
+    search.isSure = false;
+    search.tries -= OPEN_TRIES;
+  }
   if (answer.kind !== 'plan') return;
   if (answer.proof === 'none') search.isSure = false;
   search.best = { plan: answer, leftOut, changes, isSure: true };
@@ -110,7 +115,7 @@ const isAtFloor = ({ best, still }: RouteSearch): boolean =>
   best !== null && best.plan.end <= still.asked.begins;
 
 function planInOrder(
-  { still, effort }: RouteSearch,
+  { still, effort }: Pick<RouteSearch, 'still' | 'effort'>,
   visits: readonly GroupAtTable[],
   routes: readonly (readonly number[])[],
   bell: number | null,
@@ -125,23 +130,32 @@ const chain = (route: readonly number[], group: number): AskedPlan['before'] =>
     return { first: route[n] as number, then: table, group };
   });
 
-/** Any plan, with as many groups on their own way as can be, one after the other. */
-function anyPlan(search: RouteSearch, cases: readonly LossCase[]): NearestPlan | null {
-  const { asked, routes } = search.still;
-  for (const { leftOut, visits } of cases.slice(0, 5)) {
-    const free = routes.map((): readonly number[] => []);
-    let found = planInOrder(search, visits, free, asked.bell);
-    if (found.kind !== 'plan') continue;
-    let held = free;
-    for (const [group, stood] of routes.entries()) {
-      const own = stood.filter((table) => tablesOf(visits, group).includes(table));
-      const more = held.map((route, other) => (other === group ? own : route));
-      const answer = planInOrder(search, visits, more, asked.bell);
+/**
+ * A plan with nothing but these left out, with as many groups on their own way as can be, one after the other: where the
+ * fewest changes were too many choices to look for.
+ */
+export function anyRoutes(
+  still: StillToDo,
+  leftOut: readonly GroupAtTable[],
+  effort: SearchEffort,
+): NearestPlan | null {
+  const { asked, routes } = still;
+  const visits = asked.visits.filter((visit) => !isAmong(leftOut, visit));
+  const own = routes.map((stood, group) => stood.filter((table) => tablesOf(visits, group).includes(table)));
+  const aim = { still, effort };
+  let found = planInOrder(aim, visits, own, asked.bell);
+  if (found.kind !== 'plan') {
+    let held = routes.map((): readonly number[] => []);
+    found = planInOrder(aim, visits, held, asked.bell);
+    for (const group of found.kind === 'plan' ? routes.keys() : []) {
+      const more = held.map((route, other) => (other === group ? (own[group] as readonly number[]) : route));
+      const answer = planInOrder(aim, visits, more, asked.bell);
       if (answer.kind === 'plan') [held, found] = [more, answer];
     }
-    return { plan: found, leftOut, changes: changesOf(search.still, found), isSure: false };
   }
-  return null;
+  return found.kind === 'plan'
+    ? { plan: found, leftOut, changes: changesOf(still, found), isSure: false }
+    : null;
 }
 
 function changesOf({ routes }: StillToDo, { visits }: FoundPlan): number {

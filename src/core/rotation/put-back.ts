@@ -8,17 +8,25 @@ import type { GroupAtTable } from './round-chart.ts';
 const MOST_UNKNOWN = 20;
 
 /**
- * A plan into which no other visit was seen to fit: the visits that have to be, then the others one layer after the
- * other, each group at another table in each, those that are left out first last. As many as can be are put in at once,
- * and where they do not fit, fewer. `null` where not even those that have to be fit.
+ * A plan into which no other visit was seen to fit: the visits that have to be, then the others in the order in which
+ * they wait, those at tables that are left out first last. As many as can be are put in at once, and where they do not
+ * fit, fewer. `null` where not even those that have to be fit.
  */
-export function putBack(problem: LossProblem, planOf: PlanOf): LeanPlan | null {
-  const { asked, must } = problem;
+export function putBack(
+  problem: LossProblem,
+  planOf: PlanOf,
+  inOrder: (visits: readonly GroupAtTable[]) => readonly GroupAtTable[],
+): LeanPlan | null {
+  const { asked, must, mayDo } = problem;
   const first = planOf(must);
   if (first.kind !== 'plan') return null;
   let plan: FoundPlan = first;
   let kept: readonly GroupAtTable[] = must;
-  const waiting = inLayers(problem);
+  const others = inOrder(asked.visits.filter((visit) => !isAmong(must, visit)));
+  const waiting = [
+    ...others.filter(({ table }) => !mayDo[table]),
+    ...others.filter(({ table }) => mayDo[table]),
+  ];
   let unknown = 0;
   let chunk = asked.groups;
   for (let at = 0; at < waiting.length && unknown < MOST_UNKNOWN; ) {
@@ -42,15 +50,12 @@ export function putBack(problem: LossProblem, planOf: PlanOf): LeanPlan | null {
 }
 
 /** In the first layer each group has a table of its own, in the next the table after it, and so on. */
-function inLayers({ asked, must, mayDo }: LossProblem): readonly GroupAtTable[] {
-  const tables = asked.runs.length;
-  const layer = ({ group, table }: GroupAtTable): number => (table - group + asked.groups * tables) % tables;
-  return asked.visits
-    .filter((visit) => !isAmong(must, visit))
-    .sort(
-      (a, b) => Number(mayDo[a.table]) - Number(mayDo[b.table]) || layer(a) - layer(b) || a.group - b.group,
-    );
-}
+export const inLayers =
+  (tables: number) =>
+  (visits: readonly GroupAtTable[]): readonly GroupAtTable[] => {
+    const layer = ({ group, table }: GroupAtTable): number => (((table - group) % tables) + tables) % tables;
+    return [...visits].sort((a, b) => layer(a) - layer(b) || a.group - b.group);
+  };
 
 /** Whether a group, a table or the adults plainly lack the time. */
 const isTooMuch = ({ bearers }: LossProblem, visits: readonly GroupAtTable[]): boolean =>

@@ -2,10 +2,14 @@ import { type Seconds, seconds } from '../quantities/brands.ts';
 import type { Shortage, UnknownReason } from './arrangement.ts';
 import { copiesTaken } from './copies-taken.ts';
 import { changedRotation, type DoneVisit, type History, type SoFar, soFar } from './history.ts';
+import { withVisits } from './leave-out.ts';
 import { lossesByNumber } from './loss-numbers.ts';
-import { type NearestPlan, nearestRounds } from './nearest-rounds.ts';
-import { nearestRoutes } from './nearest-routes.ts';
+import type { LossProblem } from './loss-room.ts';
+import { changedCells, type NearestPlan, nearestRounds } from './nearest-rounds.ts';
+import { anyRoutes, nearestRoutes } from './nearest-routes.ts';
+import { type PlanAnswer, searchPlan } from './plan-search.ts';
 import { plannedStays, roundsOf, staysInOrder } from './planned-stays.ts';
+import { putBack } from './put-back.ts';
 import type { Rotation } from './rotation.ts';
 import type { GroupAtTable } from './round-chart.ts';
 import type { SearchEffort } from './shop.ts';
@@ -30,7 +34,7 @@ export type Replanned =
       readonly proof: 'search' | 'none';
       /** Broken off with their table. */
       readonly brokenOff: readonly DoneVisit[];
-      /** Visits of the plan that stood that are no longer in it. */
+      /** Visits of the plan that stood for which there is no time any more; those at a table that is closed are not counted. */
       readonly shortage: Shortage | null;
     }
   | { readonly kind: 'unknown'; readonly why: UnknownReason };
@@ -102,13 +106,30 @@ function nearestPlan(
     if (found.kind === 'nearest') return { ...found.nearest, isSure: isSure && found.nearest.isSure };
     isSure = isSure && found.isSure;
     numbers -= isSure ? 0 : 1;
-    if (numbers <= 0) return null;
+    if (numbers <= 0) break;
   }
-  return null;
+  return somePlan(still, problem, each);
+}
+
+/** A plan that is good enough where the best was not found: visits are put in as they stood until no more fit. */
+function somePlan(still: StillToDo, problem: LossProblem, effort: SearchEffort): NearestPlan | null {
+  const { asked, routes } = still;
+  const aim = { bell: asked.bell, standing: null, isAny: true };
+  const planOf = (visits: readonly GroupAtTable[]): PlanAnswer =>
+    searchPlan(withVisits(asked, visits), aim, effort);
+  const place = ({ group, table }: GroupAtTable): number => routes[group]?.indexOf(table) ?? -1;
+  const inOrder = (visits: readonly GroupAtTable[]): readonly GroupAtTable[] =>
+    [...visits].sort((a, b) => place(a) - place(b));
+  const lean = putBack(problem, planOf, inOrder);
+  if (lean === null) return null;
+  if (asked.way === 'free') return anyRoutes(still, lean.leftOut, effort);
+  const near = nearestRounds(still, [lean.leftOut], effort);
+  if (near.kind === 'nearest') return { ...near.nearest, isSure: false };
+  return { ...lean, changes: changedCells(still, lean.plan), isSure: false };
 }
 
 /** Numbers of lost visits that are tried once it is no longer sure that fewer won't do. */
-const MOST_NUMBERS = 20;
+const MOST_NUMBERS = 2;
 
 function replannedTimetable(
   rotation: Rotation,
@@ -125,9 +146,6 @@ function replannedTimetable(
   const before = standing.stands
     .filter(({ from }) => from < now)
     .map((stand) => ({ ...stand, to: seconds(Math.min(stand.to, now)) }));
-  const ahead = stays
-    .filter(({ to }) => to > now)
-    .map((stay) => ({ ...stay, from: seconds(Math.max(stay.from, now)) }));
   const last = plan.visits.length === 0 && settled.length > 0 ? 0 : plan.end;
   const ends = seconds(Math.max(last, ...settled.map(({ to }) => to)));
   return {
@@ -138,7 +156,7 @@ function replannedTimetable(
         ? null
         : [...roundsBegun(standing, settled, still.roundsBegun), ...(roundsOf(plan) ?? [])],
     waits: waitsBetween(changed, stays),
-    stands: standsFor(changed, ahead, before),
+    stands: standsFor(changed, stays, before, now),
     leftOut: notDone(rotation, stays),
     ends,
     bound: seconds(Math.min(ends, Math.max(Math.min(last, plan.bound), ...settled.map(({ to }) => to)))),

@@ -8,7 +8,26 @@ import { type Alike, soonestOnOne } from './shop-one.ts';
  * and before the shortest of what follows them. `Infinity` where the order of tasks runs in a circle.
  */
 export function shopBound(model: ShopModel): number {
-  const known = headsTails(model);
+  return boundWith(model, new Int32Array(model.count));
+}
+
+/**
+ * Whether the tasks of some resource, or in their order, can't all keep their latest ends: one that has to be done
+ * sooner than the latest of all counts as if so much came after it.
+ */
+export function lacksTime(model: ShopModel): boolean {
+  const ends = model.latest.map((latest, task) => latest + (model.lengths[task] as number));
+  const last = ends.reduce((most, end) => Math.max(most, end), 0);
+  return (
+    boundWith(
+      model,
+      ends.map((end) => last - end),
+    ) > last
+  );
+}
+
+function boundWith(model: ShopModel, tails: Int32Array): number {
+  const known = headsTails(model, tails);
   if (known === null) return Infinity;
   const alone = model.lengths.reduce(
     (most, length, task) =>

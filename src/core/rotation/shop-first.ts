@@ -19,8 +19,9 @@ const MOST_MOVED = 4;
 const FARTHEST = 40;
 
 /**
- * The best of some first schedules; `null` where none keeps all windows. The first half weighs resources and tasks
- * ever more as the best try did; the second does tasks in the order of the best schedule, but for a few.
+ * The best of some first schedules, which may be `LATE`; `null` where the order runs in a circle. The first half weighs
+ * resources and tasks ever more as the best try did; the second does tasks in the order of the best schedule, but for
+ * a few.
  */
 export function firstSchedule(
   model: ShopModel,

@@ -39,10 +39,13 @@ function usesOf(count: number, resources: readonly Held[]): ListRows['uses'] {
   return uses;
 }
 
+/** What is added to how late the latest task is: no end comes near it. */
+export const LATE = 2 ** 30;
+
 /**
  * A schedule in which nothing waits that could go on: of all tasks that can begin soonest, the one next whose
  * resources have the most left to do, each times its `pull`, and its own `liking`. Into `rows.starts`; returns when
- * all is done, or `Infinity` where a task ends too late.
+ * all is done, `LATE` and how late where a task ends too late, or `Infinity` where the order runs in a circle.
  */
 export function listSchedule(
   model: ShopModel,
@@ -53,7 +56,7 @@ export function listSchedule(
   const { starts, ready, waitsFor, isDone, free, left, uses, followers } = rows;
   begin(model, rows);
   let end = 0;
-  let isLate = false;
+  let late = 0;
   for (let done = 0; done < model.count; done += 1) {
     let next = -1;
     let best = 0;
@@ -73,7 +76,7 @@ export function listSchedule(
     isDone[next] = 1;
     starts[next] = start;
     end = Math.max(end, start + (model.lengths[next] as number));
-    isLate ||= start > (model.latest[next] as number);
+    late = Math.max(late, start - (model.latest[next] as number));
     for (const { resource, hold } of uses[next] as ListRows['uses'][number]) {
       const places = free[resource] as Int32Array;
       places[soonest(places)] = start + hold;
@@ -87,7 +90,7 @@ export function listSchedule(
       raise(model, ready, then, start + gap);
     }
   }
-  return isLate ? Infinity : end;
+  return late > 0 ? LATE + late : end;
 }
 
 function begin(model: ShopModel, rows: ListRows): void {

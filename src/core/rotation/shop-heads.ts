@@ -9,11 +9,11 @@ export interface HeadsTails {
 
 /**
  * From the order of tasks, the breaks, and that several tasks before one (or after it) on a resource for one take all
- * their time together. `null` where the order runs in a circle.
+ * their time together. `least` is how long each tail is at least. `null` where the order runs in a circle.
  */
-export function headsTails(model: ShopModel): HeadsTails | null {
+export function headsTails(model: ShopModel, least: Int32Array): HeadsTails | null {
   const heads = Int32Array.from(model.earliest, (time, task) => allowed(model, task, time));
-  const tails = new Int32Array(model.count);
+  const tails = Int32Array.from(least);
   const sets = model.arcs.length === 0 ? [] : neighboursOn(model);
   for (let round = 0; round <= 2 * model.count; round += 1) {
     const isSame = [

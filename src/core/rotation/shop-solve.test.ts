@@ -61,6 +61,19 @@ test('a small class of groups that are alike ends as soon as the soonest of ever
   );
 });
 
+test('where the bell is a unit before the soonest end nothing is possible, and at that end there is a schedule', () => {
+  fc.assert(
+    fc.property(fc.integer({ min: 1, max: 1_000_000 }), (seed) => {
+      const shop = chanceClass(seed);
+      const { end } = judged(shop) as { readonly end: number };
+      const until = (bell: number): Shop => ({ ...shop, latest: shop.lengths.map(() => bell) });
+      expect(judged(until(end))).toEqual(proved(end));
+      expect(judged(until(end - 1))).toEqual({ kind: 'impossible' });
+    }),
+    { numRuns: 200, seed: 8 },
+  );
+});
+
 test('a task of no length that holds a resource can begin at the very end', () => {
   const order = (first: number, then: number, gap: number): Shop['before'][number] => ({ first, then, gap });
   expect(

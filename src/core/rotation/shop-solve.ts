@@ -1,8 +1,9 @@
 import { randomFrom } from '../uncertainty/random.ts';
 import type { SearchEffort, Shop, ShopAnswer } from './shop.ts';
 import { alikeArcs, alikeRows, inAlikeOrder } from './shop-alike.ts';
-import { shopBound } from './shop-bounds.ts';
+import { lacksTime, shopBound } from './shop-bounds.ts';
 import { firstSchedule, type Schedule } from './shop-first.ts';
+import { LATE } from './shop-greedy.ts';
 import { shopModel } from './shop-model.ts';
 import { leanOn, searchShop, shopSearch } from './shop-search.ts';
 
@@ -40,14 +41,15 @@ export interface ShopOptions {
 export function solveShop(shop: Shop, effort: SearchEffort, options: ShopOptions = {}): ShopAnswer {
   const model = shopModel(shop);
   const bound = model === null ? Infinity : shopBound(model);
-  if (model === null || bound === Infinity) return { kind: 'impossible' };
+  if (model === null || bound === Infinity || lacksTime(model)) return { kind: 'impossible' };
   const random = randomFrom(effort.seed);
   const enough = Math.max(bound, options.enough ?? bound);
-  let best = firstSchedule(model, enough, effort.steps, random);
+  const first = firstSchedule(model, enough, effort.steps, random);
+  let best = first === null || first.end >= LATE ? null : first;
   if (best !== null && best.end <= enough) return answer(best, bound, best.end === bound ? 'bound' : 'none');
   const alike = alikeRows(model);
   const search = shopSearch({ ...model, arcs: [...model.arcs, ...alikeArcs(alike)] }, random);
-  const hint = options.near ?? best?.starts;
+  const hint = options.near ?? first?.starts;
   if (hint !== undefined) leanOn(search, inAlikeOrder(alike, hint));
   for (;;) {
     const end = searchShop(

@@ -8,7 +8,7 @@ import type { Stand, Stay } from './timetable.ts';
  * ways to see to that, one in which adults change places as rarely as can be (at most `MOST_KEPT` ways
  * are followed at once; with more it is one with few). An adult may hand a group over to another.
  * Where somebody has gone and there are too few for what runs already, as many tables as can be have one. `before`: where
- * they have stood so far.
+ * they have stood so far, up to `since`.
  *
  * @example
  * import { exactly } from '../uncertainty/measured.ts';
@@ -20,6 +20,7 @@ export function standsFor(
   { tables, adults, way }: Pick<Rotation, 'tables' | 'adults' | 'way'>,
   stays: readonly Stay[],
   before: readonly Stand[] = [],
+  since = -Infinity,
 ): readonly Stand[] {
   const held = stays.flatMap((stay): readonly Held[] => {
     const table = tables.find(({ mark }) => mark === stay.table);
@@ -30,10 +31,10 @@ export function standsFor(
         place: placeOf(stay),
         table: stay.table,
         copy: stay.copy,
-        from: stay.from,
+        from: Math.max(stay.from, since),
         to: stay.to + reset,
       },
-    ];
+    ].filter(({ from, to }) => to > from);
   });
   const times = [...new Set(held.flatMap(({ from, to }) => [from, to]))].sort((a, b) => a - b);
   let ways: readonly Standing[] = [

@@ -1,10 +1,11 @@
 import { type Seconds, seconds } from '../quantities/brands.ts';
+import { isAmong } from './among.ts';
 import { type AskedPlan, askedPlan } from './asked-plan.ts';
 import type { SoFar } from './history.ts';
 import type { Rotation } from './rotation.ts';
 import type { GroupAtTable } from './round-chart.ts';
 import type { Stay, Timetable } from './timetable.ts';
-import { distinct, visitsOf, wantedVisits } from './visits-wished.ts';
+import { visitsOf, wantedVisits } from './visits-wished.ts';
 import type { Wish } from './wish.ts';
 import { wishesSaid } from './wishes-said.ts';
 
@@ -22,7 +23,10 @@ export interface StillToDo {
   readonly roundsBegun: number;
 }
 
-/** What is to be done from now on: what was wanted and has neither been done nor runs. */
+/**
+ * What is to be done from now on: what the plan that stood had in it and what has neither been done nor runs. What
+ * was left out stays so: the groups' papers say it. What should have come before something that is done comes no more.
+ */
 export function stillToDo(
   changed: Rotation,
   timetable: Timetable,
@@ -41,11 +45,21 @@ export function stillToDo(
   const isHeld = (group: string, table: string): boolean =>
     held.some((stay) => stay.group === group && stay.table === table);
   const wishes = wishesSaid(rotation).wishes.filter((wish) => isOpen(wish, held, now, isHeld));
-  const wanted = wantedVisits(rotation);
-  const isLeft = ({ group, table }: GroupAtTable): boolean =>
-    !isHeld(rotation.groups[group]?.label ?? '', rotation.tables[table]?.mark ?? '');
-  const must = visitsOf(rotation, wishes, wanted, false).filter(isLeft);
-  const visits = distinct([...wanted.filter(isLeft), ...must]);
+  const stood = (group: string, table: string): boolean =>
+    timetable.stays.some((stay) => stay.group === group && stay.table === table);
+  const isLeft = ({ group, table }: GroupAtTable): boolean => {
+    const [label, mark] = [rotation.groups[group]?.label ?? '', rotation.tables[table]?.mark ?? ''];
+    const isTooLate = wishes.some(
+      (wish) =>
+        wish.kind === 'before' &&
+        wish.first === mark &&
+        (wish.group === null || wish.group === label) &&
+        isHeld(label, wish.then),
+    );
+    return stood(label, mark) && !isHeld(label, mark) && !isTooLate;
+  };
+  const visits = wantedVisits(rotation).filter(isLeft);
+  const must = visitsOf(rotation, wishes, visits, false).filter((visit) => isAmong(visits, visit));
   const asked = { ...askedPlan(rotation, wishes, visits), underWay: underWayOf(rotation, held) };
   const ahead = timetable.stays.filter((stay) => !isHeld(stay.group, stay.table));
   const roundsBegun = Math.max(0, ...held.map((stay) => roundOf(timetable, stay) ?? 0));
