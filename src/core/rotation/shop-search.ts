@@ -98,7 +98,6 @@ export function searchShop(search: ShopSearch, end: number, most: number): Searc
     }
     const clauses = crowdClauses(net, search.crowd);
     if (clauses.length === 0) return 'found';
-    goBack(search, 0);
     for (const clause of clauses) if (!addRule(search, clause)) return 'none';
   }
 }
@@ -143,20 +142,30 @@ function takeLesson(search: ShopSearch): boolean {
   return true;
 }
 
-/** A clause of the shop itself, at the root; false where it can't be kept. */
+/**
+ * A clause of the shop itself that the choices so far break: goes back as far as two of its literals are open. False
+ * where it can't be kept at all.
+ */
 function addRule(search: ShopSearch, clause: readonly number[]): boolean {
   const { net, book, order, side } = search;
-  const open = clause.filter((literal) => net.truth[literal] === 0);
-  open.forEach((literal, place) => {
+  clause.forEach((literal, place) => {
     pushClaim(order, literal >> 1);
     bumpClaim(order, literal >> 1);
     if (net.leads[literal ^ 1] === -1) side[literal >> 1] = place === 0 ? literal & 1 : 1;
   });
-  const [literal] = open;
-  if (literal === undefined) return false;
-  if (open.length === 1) settle(net, literal, CHOSEN);
-  else addClause(book, open, 0);
-  return true;
+  const depthOf = (literal: number): number =>
+    net.truth[literal] === 0 ? net.depth + 1 : (net.depthOf[literal >> 1] as number);
+  const literals = [...clause].sort((a, b) => depthOf(b) - depthOf(a));
+  const [deepest, next] = literals;
+  if (deepest === undefined) return false;
+  const depth = next === undefined ? 0 : depthOf(next);
+  if (depth <= net.depth) goBack(search, Math.max(0, depth - 1));
+  if (depth > 0) {
+    addClause(book, literals, 0);
+    return true;
+  }
+  if (net.truth[deepest] === 0) settle(net, deepest, CHOSEN);
+  return net.truth[deepest] === 1;
 }
 
 function goBack(search: ShopSearch, depth: number): void {
