@@ -34,7 +34,7 @@ export interface ShopSearch {
 /** `found`: the starts are the earliest beginnings. `none`: there is no schedule by the target. `spent`: nobody knows. */
 export type SearchEnd = 'found' | 'none' | 'spent';
 
-const FIRST_RUN = 64;
+const FIRST_RUN = 200;
 const KEPT_AT_FIRST = 2000;
 
 export function shopSearch(model: ShopModel, random: Random): ShopSearch {

@@ -48,6 +48,24 @@ test('a small shop with any rules ends as soon as the soonest of every schedule,
   );
 });
 
+test('a small open shop, which is as good backwards, ends as soon as the soonest of every schedule', () => {
+  const length = fc.integer({ min: 1, max: 5 });
+  fc.assert(
+    fc.property(
+      fc.array(fc.tuple(length, length), { minLength: 2, maxLength: 3 }),
+      fc.nat(1),
+      (rows, rest) => {
+        const shop = openShop(rows);
+        const resources = shop.resources.map((each) => ({ ...each, after: each.after.map(() => rest) }));
+        const { end } = judged({ ...shop, resources }) as { readonly end: number };
+        expect(judged({ ...shop, resources })).toEqual(proved(end));
+        expect(soonestOfAll({ ...shop, resources }, end - 1)).toBeNull();
+      },
+    ),
+    { numRuns: 60, seed: 9 },
+  );
+});
+
 test('a small class of groups that are alike ends as soon as the soonest of every schedule', () => {
   fc.assert(
     fc.property(fc.integer({ min: 1, max: 1_000_000 }), (seed) => {

@@ -5,6 +5,7 @@ import { lacksTime, shopBound } from './shop-bounds.ts';
 import { firstSchedule, type Schedule } from './shop-first.ts';
 import { LATE } from './shop-greedy.ts';
 import { shopModel } from './shop-model.ts';
+import { mirrorArcs } from './shop-reversed.ts';
 import { leanOn, searchShop, shopSearch } from './shop-search.ts';
 
 export interface ShopOptions {
@@ -48,9 +49,10 @@ export function solveShop(shop: Shop, effort: SearchEffort, options: ShopOptions
   let best = first === null || first.end >= LATE ? null : first;
   if (best !== null && best.end <= enough) return answer(best, bound, best.end === bound ? 'bound' : 'none');
   const alike = alikeRows(model);
-  const search = shopSearch({ ...model, arcs: [...model.arcs, ...alikeArcs(alike)] }, random);
-  const hint = options.near ?? first?.starts;
-  if (hint !== undefined) leanOn(search, inAlikeOrder(alike, hint));
+  const hint = options.near ?? first?.starts ?? model.earliest;
+  const ordered = alike.length > 0 ? alikeArcs(alike) : mirrorArcs(model, hint);
+  const search = shopSearch({ ...model, arcs: [...model.arcs, ...ordered] }, random);
+  leanOn(search, inAlikeOrder(alike, hint));
   for (;;) {
     const end = searchShop(
       search,
