@@ -15,6 +15,9 @@ export interface ShopOptions {
   readonly near?: readonly number[];
 }
 
+/** How often it begins again near another first schedule: what is learnt is kept. */
+const LEGS = 5;
+
 /**
  * When each task begins so that all are done soonest, with its proof.
  *
@@ -53,16 +56,25 @@ export function solveShop(shop: Shop, effort: SearchEffort, options: ShopOptions
   const ordered = alike.length > 0 ? alikeArcs(alike) : mirrorArcs(model, hint);
   const search = shopSearch({ ...model, arcs: [...model.arcs, ...ordered] }, random);
   leanOn(search, inAlikeOrder(alike, hint));
-  for (;;) {
+  const leg = Math.ceil(effort.steps / LEGS);
+  for (let until = leg; ; ) {
     const end = searchShop(
       search,
       best === null ? model.horizon : best.end - 1,
-      effort.steps - search.failures,
+      Math.min(until, effort.steps) - search.failures,
     );
     if (end === 'none') return best === null ? { kind: 'impossible' } : answer(best, best.end, 'search');
-    if (end === 'spent') return best === null ? { kind: 'unknown', bound } : answer(best, bound, 'none');
-    best = scheduleOf(model.lengths, search.net.value);
-    if (best.end <= enough) return answer(best, bound, best.end === bound ? 'bound' : 'none');
+    if (end === 'found') best = scheduleOf(model.lengths, search.net.value);
+    else {
+      if (until >= effort.steps)
+        return best === null ? { kind: 'unknown', bound } : answer(best, bound, 'none');
+      until += leg;
+      const other = firstSchedule(model, enough, effort.steps, random);
+      if (other !== null && other.end < (best?.end ?? LATE)) best = other;
+      if (other !== null) leanOn(search, inAlikeOrder(alike, other.starts));
+    }
+    if (best !== null && best.end <= enough)
+      return answer(best, bound, best.end === bound ? 'bound' : 'none');
   }
 }
 
