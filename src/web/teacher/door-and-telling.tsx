@@ -1,3 +1,4 @@
+import { useLayoutEffect, useState } from 'preact/hooks';
 import type { Telling } from '../../store/entry.ts';
 import type { TeacherParts } from '../../store/wire.ts';
 import type { TeacherView } from './acts.ts';
@@ -13,6 +14,9 @@ const TELLINGS: readonly Telling[] = ['nothing', 'again', 'try'];
 /** How groups come in, and how much they are told. */
 export function DoorAndTelling({ visit, name, say, act }: DoorAndTellingProps) {
   const { code, addresses, telling } = visit;
+  // The mark stays where it was put until what was written has come round: it never jumps back and forth.
+  const [put, setPut] = useState<Telling | null>(null);
+  useLayoutEffect(() => setPut(null), [telling]);
   const tell = (much: Telling) =>
     ({
       what: { kind: 'telling', much },
@@ -46,8 +50,9 @@ export function DoorAndTelling({ visit, name, say, act }: DoorAndTellingProps) {
             <input
               type="radio"
               name="telling"
-              checked={much === telling}
+              checked={much === (put ?? telling)}
               onChange={() => {
+                setPut(much);
                 const { what, said } = tell(much);
                 act(what, said, tell(telling));
               }}

@@ -1,4 +1,4 @@
-import { useEffect, useRef, useState } from 'preact/hooks';
+import { useLayoutEffect, useRef, useState } from 'preact/hooks';
 import type { TeacherReading } from '../../store/wire.ts';
 import type { TeacherKey } from '../words/teacher-words.ts';
 import type { TeacherView } from './acts.ts';
@@ -23,7 +23,8 @@ export function ReadingRow({ reading, setup, say, language, act }: ReadingRowPro
   const button = useRef<HTMLButtonElement>(null);
   const isOpen = anew !== null;
   const wasOpen = useRef(false);
-  useEffect(() => {
+  // Before the next key can come: what is typed straight after the press belongs in the field.
+  useLayoutEffect(() => {
     if (isOpen) field.current?.select();
     else if (wasOpen.current) button.current?.focus();
     wasOpen.current = isOpen;
