@@ -1,6 +1,5 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { knownShops } from '../../../test/reference/open-shop.ts';
 import { chanceClass, chanceShop, openShop } from '../../../test/shops/chance-shops.ts';
 import { faultsOf, soonestOfAll } from '../../../test/shops/every-schedule.ts';
 import { taillardRows } from '../../../test/shops/taillard.ts';
@@ -22,20 +21,6 @@ function judged(shop: Shop): object {
 }
 
 const proved = (end: number): object => ({ end, bound: end, faults: [], isProved: true, endsAsSaid: true });
-
-test.each(knownShops)(
-  '$id ends at $soonest, and it is proved that nothing ends sooner',
-  ({ rows, soonest }) => {
-    expect(judged(openShop(rows))).toEqual(proved(soonest));
-  },
-);
-
-test.each(knownShops.filter(({ seeds }) => seeds !== null))(
-  'the rows of $id are those that the published generator makes of its seeds',
-  ({ rows, seeds }) => {
-    expect(taillardRows(seeds?.size ?? 0, seeds?.time ?? 0, seeds?.machine ?? 0)).toEqual(rows);
-  },
-);
 
 test('a small shop with any rules ends as soon as the soonest of every schedule, or is impossible as it is', () => {
   fc.assert(
