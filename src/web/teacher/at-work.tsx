@@ -1,8 +1,7 @@
 import { useState } from 'preact/hooks';
 import type { Telling } from '../../store/entry.ts';
 import type { TeacherParts } from '../../store/wire.ts';
-import type { Device, DeviceState } from '../device/device.ts';
-import type { TeacherSay } from '../words/teacher-words.ts';
+import type { DeviceState } from '../device/device.ts';
 import type { Act, Said, Undo } from './acts.ts';
 import { ArrivalCheck } from './arrival-check.tsx';
 import { callsOf, tablesOf } from './call.ts';
@@ -11,19 +10,13 @@ import { DoorAndTelling } from './door-and-telling.tsx';
 import { GroupsNow } from './groups-now.tsx';
 import { PlanOfPeriod } from './plan-of-period.tsx';
 import { TableReadings } from './table-readings.tsx';
+import type { InsideProps } from './teacher-screen.tsx';
 import { WhomToGoTo } from './whom-to-go-to.tsx';
-
-export interface AtWorkProps {
-  readonly device: Device<TeacherParts>;
-  readonly state: DeviceState<TeacherParts>;
-  readonly say: TeacherSay;
-  readonly language: string;
-}
 
 const PLACES = ['go', 'groups', 'readings', 'arrival', 'plan', 'door'] as const;
 
 /** The class as it is now. */
-export function AtWork({ device, state, say, language }: AtWorkProps) {
+export function AtWork({ device, state, say, language }: InsideProps) {
   const [done, setDone] = useState<{ readonly said: Said; readonly undo: Undo | null } | null>(null);
   const { clock, visit, groups = [], plan, arrival = [], trouble = [] } = state.parts;
   const act: Act = (what, said, undo) => {
@@ -65,6 +58,9 @@ export function AtWork({ device, state, say, language }: AtWorkProps) {
                 <a href={`#${place}`}>{say(`nav.${place}`)}</a>
               </li>
             ))}
+            <li>
+              <a href="/chart">{say('nav.chart')}</a>
+            </li>
           </ul>
         </nav>
       </header>

@@ -114,6 +114,30 @@ export const teacherEn = {
   'did.correction': 'Now it says {written}; what it said before is kept.',
   'did.arrival': 'Written down: {setup}, {written}.',
   'did.telling': 'From now on a group is told: {much}.',
+  'nav.chart': 'Type paper charts',
+  'chart.page': 'Paper charts',
+  'chart.back': 'Back to the class',
+  'chart.groups': 'Whose chart',
+  'chart.group': 'Chart of group {group}',
+  'chart.count': '{written} of {rows}',
+  'chart.keys':
+    'Keys: Enter or ↓ next row, ↑ row before, Page down next group, Page up group before, Ctrl+Z takes back what was written last, Esc leaves a row as it was.',
+  'chart.as-written':
+    'Type what is on the paper, also "about 2" or "-". Leave a row empty where nothing was written.',
+  'chart.setup': 'Setup',
+  'chart.reading': 'On the paper',
+  'chart.state': 'What it is',
+  'chart.field.number': '{setup}, reading',
+  'chart.field.ease': '{setup}, how easy it felt, 1 to 5',
+  'chart.field.turns': '{setup}, turns counted',
+  'chart.ease': '1 to 5',
+  'chart.extra': 'more to find',
+  'chart.more': 'read {many} times, this is the last',
+  'chart.did.reading': 'Group {group}, {setup}: {written}.',
+  'chart.did.correction': 'Group {group}, {setup}: {written} in place of {before}.',
+  'chart.did.void': 'Group {group}, {setup}: {before} struck through.',
+  'chart.did.undone': 'Taken back: group {group}, {setup}.',
+  'chart.undo': 'Take back {setup} of group {group}',
 } as const;
 
 export type TeacherKey = keyof typeof teacherEn;
