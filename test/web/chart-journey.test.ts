@@ -7,7 +7,7 @@ import { buildPagesWhereStale } from './built-pages.ts';
 import { openChromium } from './chromium.ts';
 import { type ClassAtWork, classAtWork } from './class-at-work.ts';
 import { PLAIN_HOST } from './class-in-hand.ts';
-import { axeFaults, tooWide } from './group-page.ts';
+import { axeFaults, joined, tooWide } from './group-page.ts';
 
 const soon = { timeout: 15_000, interval: 50 };
 let browser: Browser | undefined;
@@ -131,6 +131,50 @@ describe('chart entry, by keyboard alone', () => {
     await expect.poll(() => field.inputValue(), soon).toBe('');
     const kinds = (await room.stored()).map(({ entry }) => entry.what.kind);
     expect(kinds).toEqual(['reading', 'correction', 'correction', 'void']);
+  });
+
+  test('what comes from a tablet while its row is being typed is written over by nobody, and both stand', async () => {
+    if (browser === undefined) throw new Error('the browser is not open');
+    const page = await chartPage();
+    const [first = ''] = await page
+      .locator('input[data-setup]')
+      .evaluateAll((all) => all.map((each) => (each as HTMLInputElement).dataset.setup ?? ''));
+    const tablet = await joined(await browser.newContext(), room, 'A');
+    await page.bringToFront();
+    await page.keyboard.type('2.2');
+    await tablet.evaluate(
+      async ({ setup }) => {
+        const pass = await (await fetch('/api/pass?as=group')).json();
+        const what = {
+          kind: 'reading',
+          group: 'A',
+          setup,
+          written: '5 N',
+          ease: null,
+          turns: null,
+          note: null,
+        };
+        const entry = {
+          id: `${pass.device}.900`,
+          visit: pass.visit,
+          device: pass.device,
+          sequence: 900,
+          made: Date.now(),
+          seat: pass.seat,
+          what,
+        };
+        await fetch('/api/entries?as=group', {
+          method: 'POST',
+          headers: { 'content-type': 'application/json' },
+          body: JSON.stringify({ sent: Date.now(), entries: [entry] }),
+        });
+      },
+      { setup: first },
+    );
+    await expect.poll(() => page.locator('.where').count(), soon).toBe(1);
+    await page.keyboard.press('Enter');
+    await expect.poll(holding, soon).toEqual([`A ${first}: 2.2 N`, `A ${first}: 5 N`]);
+    await page.getByText('read 2 times, this is the last').waitFor();
   });
 
   test('at three widths, light and dark, axe finds nothing and nobody scrolls sideways', async () => {

@@ -226,7 +226,7 @@ function teacherParts(
     ),
     plan: seen.planShown,
     arrival: judges.rows,
-    chart: chartPart(visit.cards.get(language) ?? {}),
+    chart: chartPart(judges.tables, visit.cards.get(language) ?? {}),
     trouble: [...visit.trouble, ...seen.faults.map((what) => sentence(language, 'live.fault', { what }))],
     ...Object.fromEntries(
       judges.tables.map((table) => [

@@ -1,4 +1,4 @@
-import { useLayoutEffect, useRef, useState } from 'preact/hooks';
+import { useEffect, useLayoutEffect, useRef, useState } from 'preact/hooks';
 import type { Happening } from '../../store/entry.ts';
 import type { ChartRow } from '../../store/wire.ts';
 import type { InsideProps } from '../teacher/teacher-screen.tsx';
@@ -45,9 +45,16 @@ export function ChartEntry({ device, state, say }: InsideProps) {
     going.current = null;
   }, [group, rows.length === 0]);
 
+  useEffect(() => {
+    // A page that is left or loaded anew writes what stands in the field first.
+    const leave = (): void => fieldInHand()?.blur();
+    addEventListener('pagehide', leave);
+    return () => removeEventListener('pagehide', leave);
+  }, []);
+
   const goTo = (label: string, setup = ''): void => {
     // What stands in the field is written before its row goes away.
-    if (document.activeElement instanceof HTMLElement) document.activeElement.blur();
+    fieldInHand()?.blur();
     going.current = setup;
     if (label === group)
       fields()
@@ -157,6 +164,9 @@ export function ChartEntry({ device, state, say }: InsideProps) {
     </main>
   );
 }
+
+const fieldInHand = (): HTMLElement | null =>
+  document.activeElement instanceof HTMLElement ? document.activeElement : null;
 
 /** A field with words in it that were not left yet: the browser takes those back itself. */
 const isBeingTyped = ({ target }: KeyboardEvent): boolean =>

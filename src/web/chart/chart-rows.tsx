@@ -58,10 +58,13 @@ interface RowProps extends Omit<ChartRowsProps, 'table' | 'cellOf'> {
 function Row({ say, row, cell, onSave, onStep }: RowProps) {
   const { setup, asks, unit, isExtra } = row;
   const shown = withoutUnit(cell.written, unit);
-  /** `null` while nothing is typed that was not left yet. */
-  const [typed, setTyped] = useState<string | null>(null);
+  /**
+   * `null` while nothing is typed that was not left yet. What comes from a tablet meanwhile is written over by
+   * nobody: what is typed is held against the row as it stood when typing began.
+   */
+  const [typed, setTyped] = useState<{ readonly text: string; readonly over: ChartCell } | null>(null);
   const leave = (): void => {
-    if (typed !== null) onSave(row, cell, typed);
+    if (typed !== null) onSave(row, typed.over, typed.text);
     setTyped(null);
   };
   const onKeyDown = (event: KeyboardEvent & { readonly currentTarget: HTMLInputElement }): void => {
@@ -81,13 +84,13 @@ function Row({ say, row, cell, onSave, onStep }: RowProps) {
         <input
           data-setup={setup}
           aria-label={say(`chart.field.${asks}`, { setup })}
-          value={typed ?? shown}
+          value={typed?.text ?? shown}
           defaultValue={shown}
           maxLength={60}
           autocomplete="off"
           spellcheck={false}
           enterKeyHint="next"
-          onInput={({ currentTarget }) => setTyped(currentTarget.value)}
+          onInput={({ currentTarget }) => setTyped({ text: currentTarget.value, over: typed?.over ?? cell })}
           onBlur={leave}
           onKeyDown={onKeyDown}
         />{' '}
