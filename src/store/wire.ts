@@ -248,6 +248,8 @@ export interface HelperParts {
     readonly isHere: boolean;
   }[];
   readonly card: GroupCard;
+  /** The reading to take here before the class comes; empty where there is none. */
+  readonly arrival: readonly ArrivalRow[];
 }
 
 /** RFC 9457. */

@@ -18,6 +18,7 @@ import { PLAIN_HOST } from './class-in-hand.ts';
 /** The project's own server with the demo and the desk that judges it, for real browsers. */
 export interface ClassAtWork {
   readonly code: string;
+  readonly helperCode: string;
   readonly address: (host?: string) => string;
   /** Lets the teacher in, once. */
   readonly link: (host?: string) => string;
@@ -35,7 +36,7 @@ export async function classAtWork(language: Language = 'en', changed?: Change): 
   const journal = sqliteJournal(connection);
   const [visits, passes] = [sqliteVisits(connection, chance), sqlitePasses(connection, chance)];
   const { files } = demoOpened(changed);
-  const { visit, code } = visits.open({ label: null, language, files }, Date.now());
+  const { visit, code, helperCode } = visits.open({ label: null, language, files }, Date.now());
   const desk = inlineDesk({
     prepare: (opened) => {
       const known = (changed === undefined ? prepared.get(language) : undefined) ?? visitAtDesk(opened);
@@ -64,6 +65,7 @@ export async function classAtWork(language: Language = 'en', changed?: Change): 
   await desk.open({ visit, code, addresses: [address(PLAIN_HOST)], label: null, language, files });
   return {
     code,
+    helperCode,
     address,
     link: (host) => `${address(host)}/enter/${passes.newLink(Date.now())}`,
     stored: () => journal.since(visit, 0),

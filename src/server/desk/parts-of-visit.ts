@@ -262,5 +262,6 @@ function helperParts(seen: Seen, table: TeacherTable, mark: string): HelperParts
       )
       .sort((a, b) => a.from - b.from),
     card: visit.cards.get(language)?.[mark] ?? { title: '', html: '', setups: [] },
+    arrival: seen.judges.rows.filter(({ table: of }) => of === mark),
   };
 }
