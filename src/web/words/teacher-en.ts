@@ -135,7 +135,7 @@ export const teacherEn = {
     'Type what is on the paper, also "about 2" or "-". Leave a row empty where nothing was written.',
   'chart.setup': 'Setup',
   'chart.reading': 'On the paper',
-  'chart.state': 'What it is',
+  'chart.state': 'Where it is, and how it looks',
   'chart.field.number': '{setup}, reading',
   'chart.field.ease': '{setup}, how easy it felt, 1 to 5',
   'chart.field.turns': '{setup}, turns counted',
