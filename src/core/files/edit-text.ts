@@ -6,8 +6,6 @@ import type { SourceFile } from './source-text.ts';
  * A file with one value written anew and every other letter as it was: comments, order and spaces
  * stay. An empty value takes the line out. `null` where the path leads nowhere that can be written to,
  * or the file can't be read as it is.
- *
- * @example withValue(readYaml({ name: 'a', text: 'of: 1 N # new' }).source, ['of'], '2 N') // => 'of: 2 N # new'
  */
 export function withValue(file: SourceFile, path: Path, value: string): string | null {
   const { root } = file;

@@ -1,3 +1,4 @@
+import { isNotDefined } from '../../core/description/not-defined.ts';
 import { titleIn } from '../../core/files/titles.ts';
 import type { PreparedSetup, PreparedTable } from '../../core/prepare.ts';
 import { paintDrawing } from '../../documents/drawing/paint-drawing.ts';
@@ -18,6 +19,7 @@ import {
   marksOf,
   narrowingText,
   outcomeShort,
+  textbookInBoth,
   textbookText,
 } from '../../documents/text/prediction-text.ts';
 import type { FieldGroup, SetupView, TableRows } from './prepare-wire.ts';
@@ -60,7 +62,7 @@ export function setupView(
     expected: expected === null ? null : `${expected} ${unitWords(language, marksOf(prediction).unit)}`,
     newtons: both?.newtons ?? null,
     grams: both?.grams ?? null,
-    schoolbook: textbookText(language, prediction.textbook, prediction.graduations),
+    schoolbook: schoolbookText(language, sheet),
     why: reasonText(language, sheet),
     narrows: narrowingText(language, prediction),
     drawings: drawings(language, table, sheet),
@@ -75,6 +77,13 @@ export function setupView(
           }),
     groups,
   };
+}
+
+/** Its figure alone, or the reason why it has none. */
+function schoolbookText(language: Language, { prediction: { textbook, graduations } }: SetupSheet): string {
+  if (isNotDefined(textbook)) return textbookText(language, textbook, graduations);
+  const { newtons, grams } = textbookInBoth(language, textbook, graduations);
+  return grams === null ? newtons : `${newtons} (${grams})`;
 }
 
 function drawings(language: Language, table: PreparedTable, sheet: SetupSheet): SetupView['drawings'] {
