@@ -56,7 +56,11 @@ export function askedPeriods(prepared: Prepared, changes: PeriodChanges): readon
   const { activity, visit } = prepared;
   if (activity === null) return null;
   const built = prepared.tables.map(
-    (table): BuiltTable => ({ ...table, lost: lostAt(table.mark, prepared.diagnostics) }),
+    (table): BuiltTable => ({
+      ...table,
+      lost: lostAt(table.mark, prepared.diagnostics),
+      alsoAt: alsoAt(table.mark, prepared.diagnostics),
+    }),
   );
   const day = visit?.day ?? plainDay;
   return classesOf(visit, day).map((ofClass) => askedPeriod(activity, ofClass, built, changes));
@@ -129,3 +133,10 @@ const lostAt = (table: string, diagnostics: readonly Diagnostic[]): readonly str
     }),
   ),
 ];
+
+const alsoAt = (here: string, diagnostics: readonly Diagnostic[]): BuiltTable['alsoAt'] =>
+  diagnostics.flatMap(({ code, facts: { part, table, other } }) =>
+    code === 'part-at-two-tables' && table === here && typeof part === 'string' && typeof other === 'string'
+      ? [{ part, table: other }]
+      : [],
+  );

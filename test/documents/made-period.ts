@@ -115,6 +115,7 @@ export function madePeriod({
     fromPast: [],
     closed: [],
     assumed: [],
+    groupsFound: [],
     outcome: { kind: 'timetable', timetable, shortage: null },
     chance: {
       byTheBell: 0.9,

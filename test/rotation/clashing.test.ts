@@ -112,6 +112,15 @@ const impossible: readonly (readonly [string, Rotation, readonly string[]])[] = 
     ]),
     ['A at 1', 'B at 4', 'adults'],
   ],
+  [
+    'one part at two tables at one time',
+    plain([
+      at('A', '1', 7),
+      at('B', '4', 7),
+      wish('scale', { kind: 'shared part', part: 'sand', tables: ['1', '4'] }),
+    ]),
+    ['A at 1', 'B at 4', 'scale'],
+  ],
 ];
 
 /** The same with one wish given up, whether it was written or goes without saying. */

@@ -21,7 +21,7 @@ export interface FromNow {
   readonly isOrdinary: (table: string) => boolean;
   /** Times at which this visit can't be. */
   readonly shut: (visit: Visit) => readonly { readonly from: number; readonly to: number }[];
-  /** Whether the adults can attend to these tables, as far as the last one goes. */
+  /** Whether the adults and the parts that tables share are enough for these tables, as far as the last one goes. */
   readonly canAttend: (tables: readonly string[]) => boolean;
   readonly areNear: (one: string, other: string) => boolean;
   readonly ahead: readonly (Visit & { readonly round: number | null; readonly from: number })[];
@@ -141,6 +141,13 @@ export function periodFromNow({ rotation, timetable, history, now }: MidPeriod):
     canAttend: (some) => {
       const needing = some.filter((table) => find(table).needsAdult);
       const last = some.at(-1) as string;
+      const isTaken = wishes.some(
+        (wish) =>
+          wish.kind === 'shared part' &&
+          wish.tables.includes(last) &&
+          some.slice(0, -1).some((table) => wish.tables.includes(table)),
+      );
+      if (isTaken) return false;
       if (!find(last).needsAdult) return true;
       return subsetsWith(needing, needing.length - 1).every(
         (set) =>

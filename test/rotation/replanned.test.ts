@@ -19,6 +19,7 @@ const RULES = [
   'before',
   'apart',
   'together',
+  'shared part',
   'no adult',
   'adult at two places',
   'left out and done',

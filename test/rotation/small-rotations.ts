@@ -106,6 +106,7 @@ function anyWishes(
     [0.1, { kind: 'at', table: mark(), group: label(), time: minutes(6) }],
     [0.15, { kind: 'apart', groups: two() }],
     [way === 'signal' ? 0.1 : 0, { kind: 'together', groups: two() }],
+    [0.15, { kind: 'shared part', part: 'sand', tables: marks.slice(0, 2) }],
   ];
   return things.flatMap(([share, thing], n) => (chance(share) ? [wish(`wish ${n}`, thing)] : []));
 }

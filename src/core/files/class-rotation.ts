@@ -1,6 +1,7 @@
 import { type Seconds, seconds } from '../quantities/brands.ts';
 import { assumedReset, assumedStay, assumedTimes, groupTime } from '../rotation/assumed-times.ts';
 import type { Assumption, ClassPeriod, ClosedTable } from '../rotation/class-period.ts';
+import { groupsFound } from '../rotation/groups-found.ts';
 import { GROUP_SIZE, sizesOf } from '../rotation/groups-of.ts';
 import type { Adult, Break, Rotation, RotationGroup, RotationTable } from '../rotation/rotation.ts';
 import { timeFromVisits } from '../rotation/times-from-visits.ts';
@@ -9,6 +10,7 @@ import type { Activity, ActivityTable } from './activity.ts';
 import { type ClassOfDay, stretchOf } from './class-plan.ts';
 import { groupCount, lettersOf } from './group-words.ts';
 import type { LateGroup, PeriodChanges } from './period-changes.ts';
+import { sharedParts } from './shared-parts.ts';
 import { arrivalsOf, wishesOf } from './wishes-of.ts';
 
 /** A table as it was prepared: which of its setups can be built today. */
@@ -18,6 +20,8 @@ export interface BuiltTable {
   readonly notPrepared: readonly string[];
   /** Marks of parts that are not there and without which nothing on it can be built. */
   readonly lost: readonly string[];
+  /** Parts that stand at an earlier table too. */
+  readonly alsoAt: readonly { readonly part: string; readonly table: string }[];
 }
 
 /** What a class's period asks, ready to be arranged, with everything that nobody said told as assumed. */
@@ -30,6 +34,7 @@ export type AskedPeriod = Pick<
   | 'talkAtTheEnd'
   | 'pupils'
   | 'rotation'
+  | 'groupsFound'
   | 'closed'
   | 'assumed'
   | 'adultsAreCounted'
@@ -81,6 +86,7 @@ export function askedPeriod(
     wishes: [
       ...wishesOf(ofClass, inPeriod, activity.tables, labels).map((wish) => asAsked(wish, changes)),
       ...notFromVisit(closed),
+      ...sharedParts(built),
     ],
   };
   return {
@@ -91,6 +97,7 @@ export function askedPeriod(
     talkAtTheEnd,
     pupils: ofClass.pupils,
     rotation,
+    groupsFound: groupsFound(ofClass.pupils, ofClass.day.groupSize, rotation, closed),
     closed,
     assumed: eachOnce(assumed),
     fromPast: past.map(({ table, time, used, setAside }) => ({

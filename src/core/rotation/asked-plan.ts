@@ -54,7 +54,10 @@ export function askedPlan(
     runs: tables.map(({ run }) => Math.round(run.value)),
     resets: tables.map(({ reset }) => Math.round(reset.value)),
     copies,
-    limits: wishes.some(({ kind }) => kind === 'adults') ? hallLimits(tables, rotation.adults, copies) : [],
+    limits: [
+      ...(wishes.some(({ kind }) => kind === 'adults') ? hallLimits(tables, rotation.adults, copies) : []),
+      ...sharedParts(wishes, find),
+    ],
     walk: rotation.walk,
     begins: rotation.begins,
     bell: wishes.some(({ kind }) => kind === 'bell') ? rotation.bell : null,
@@ -104,6 +107,14 @@ export function finder({ groups, tables }: Pick<Rotation, 'groups' | 'tables'>):
       }),
   };
 }
+
+/** Of all tables that one part stands at, one at a time. */
+const sharedParts = (wishes: readonly Wish[], find: Finder): readonly RoundLimit[] =>
+  wishes.flatMap((wish) => {
+    if (wish.kind !== 'shared part') return [];
+    const tables = [...new Set(wish.tables.map(find.table))].filter((table) => table >= 0);
+    return tables.length < 2 ? [] : [{ tables, capacity: 1 }];
+  });
 
 const copiesOf = (wishes: readonly Wish[], mark: string, groups: number): number =>
   wishes.reduce(

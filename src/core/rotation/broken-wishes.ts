@@ -15,6 +15,10 @@ function brokenByWish(rotation: Rotation, timetable: Timetable, wish: Wish): rea
     stay.table === table && (group === null || stay.group === group);
   const missing = (isMissing: boolean): readonly BrokenRule[] =>
     isMissing ? [{ rule: wish.kind, about: wish.id }] : [];
+  const heldBy = (stay: Stay): { readonly from: number; readonly to: number } => {
+    const reset = rotation.tables.find(({ mark }) => mark === stay.table)?.reset.value ?? 0;
+    return { from: stay.from, to: stay.to + reset };
+  };
   switch (wish.kind) {
     case 'does':
       return missing(
@@ -61,6 +65,11 @@ function brokenByWish(rotation: Rotation, timetable: Timetable, wish: Wish): rea
         .filter(([one, other]) => overlap(spanOf(timetable, one), spanOf(timetable, other)))
         .filter(([one, other]) => areNear(rotation, one.table, other.table) === (wish.kind === 'apart'))
         .map(([one, other]) => breaks(wish.kind, one, other));
+    case 'shared part':
+      return pairsOfStays(stays)
+        .filter((pair) => pair.every(({ table }) => wish.tables.includes(table)))
+        .filter(([one, other]) => overlap(heldBy(one), heldBy(other)))
+        .map(([one, other]) => breaks('shared part', one, other));
     default:
       return [];
   }

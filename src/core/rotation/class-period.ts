@@ -1,6 +1,7 @@
 import type { Facts } from '../diagnostics/diagnostic.ts';
 import type { Seconds } from '../quantities/brands.ts';
 import type { Arrangement } from './arrangement.ts';
+import type { GroupFinding } from './groups-of.ts';
 import type { Rotation } from './rotation.ts';
 import type { Stay } from './timetable.ts';
 
@@ -17,6 +18,8 @@ export interface ClassPeriod {
   readonly talkAtTheEnd: Seconds;
   readonly pupils: number | null;
   readonly rotation: Rotation;
+  /** What there is to know of the groups' sizes; empty where nobody says how many pupils there are. */
+  readonly groupsFound: readonly GroupFinding[];
   /** The adults have no labels but numbers, 1, 2, …: they are known by how many there are. */
   readonly adultsAreCounted: boolean;
   /** Tables that nobody is sent to, and why. */

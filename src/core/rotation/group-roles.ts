@@ -59,3 +59,13 @@ const seatsOf = (pupils: number): readonly (readonly Duty[])[] =>
     ...(FEW.at(-1) ?? []),
     ...Array.from({ length: pupils - FEW.length + 1 }, (_, n) => [MORE[n % MORE.length] ?? 'read']),
   ];
+
+/**
+ * Who pulls at each of so many tables, by number.
+ *
+ * @example whoPulls(4, 5) // => [1, 4, 3, 2, 1]
+ */
+export const whoPulls = (pupils: number, tables: number): readonly number[] =>
+  groupRoles(pupils, tables).steps.flatMap((seats) =>
+    seats.flatMap(({ pupil, duties }) => (duties.includes('pull') ? [pupil] : [])),
+  );

@@ -58,7 +58,7 @@ export function groupsOf(asked: GroupsAsked): ClassGroups {
   const groups = sizesOf(pupils, count).map((size, n) => ({ label: names[n] ?? '', pupils: size }));
   return {
     groups,
-    findings: findingsOf(
+    findings: groupFindings(
       asked,
       groups.map((group) => group.pupils),
     ),
@@ -95,7 +95,8 @@ const isLess = (a: readonly number[], b: readonly number[]): boolean => {
   return at >= 0 && (a[at] as number) < (b[at] as number);
 };
 
-const wantedSize = ({ size }: GroupsAsked): number => Math.max(1, Math.round(size ?? GROUP_SIZE.wanted));
+const wantedSize = ({ size }: Pick<GroupsAsked, 'size'>): number =>
+  Math.max(1, Math.round(size ?? GROUP_SIZE.wanted));
 
 /** Who wants pairs, or six, gets them. */
 const bounds = (wanted: number) => ({
@@ -103,7 +104,15 @@ const bounds = (wanted: number) => ({
   most: Math.max(GROUP_SIZE.most, wanted),
 });
 
-function findingsOf(asked: GroupsAsked, sizes: readonly number[]): readonly GroupFinding[] {
+/**
+ * What there is to know of groups of these sizes, the larger first.
+ *
+ * @example groupFindings({ pupils: 15, size: null, groups: 3, places: null, tables: 4 }, [5, 5, 5]) // => [{ kind: 'not all pull', pupils: 1, tables: 4 }]
+ */
+export function groupFindings(
+  asked: Omit<GroupsAsked, 'labels'>,
+  sizes: readonly number[],
+): readonly GroupFinding[] {
   const { groups, places, tables, size } = asked;
   const wanted = wantedSize(asked);
   const [largest, smallest] = [sizes[0] ?? 0, sizes.at(-1) ?? 0];

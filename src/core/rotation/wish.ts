@@ -24,6 +24,8 @@ export type WishedThing =
   /** Not there today, or not at those times. */
   | { readonly kind: 'closed'; readonly table: string; readonly from: Seconds; readonly to: Seconds | null }
   | { readonly kind: 'copies'; readonly table: string; readonly copies: number }
+  /** One part of the kit stands at all these tables: one group at a time at all of them together. */
+  | { readonly kind: 'shared part'; readonly part: string; readonly tables: readonly string[] }
   /** One table before another; `null` is every group that does both. */
   | { readonly kind: 'before'; readonly first: string; readonly then: string; readonly group: string | null }
   | { readonly kind: 'first'; readonly table: string; readonly group: string | null }

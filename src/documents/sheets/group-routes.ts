@@ -2,6 +2,7 @@ import {
   longWaitsOf,
   type PeriodWords,
   paperTask,
+  pullsOf,
   routeOf,
   routeText,
   staysOf,
@@ -65,7 +66,7 @@ function routesSheet(
       {
         block: 'tags',
         width: Math.floor(paperWidth(job.paper) * 5) / 10,
-        height: slipHeight(job.paper, Math.max(...rows.map(lineCount)), 28),
+        height: slipHeight(job.paper, Math.max(...rows.map(lineCount)), 36),
         tags: groups.map((group, n) => slip(words, group, rows[n] ?? [])),
       },
     ],
@@ -80,6 +81,7 @@ function slip(words: PeriodWords, group: string, rows: readonly (readonly Cell[]
   const { say, period } = words;
   const route = routeOf(period, group);
   const [first] = route;
+  const pulls = pullsOf(period, group).length > 0;
   const name = [say('sheet.routes.group', { group }), ...classFacts(words).map(([, label]) => label)].join(
     ' · ',
   );
@@ -94,24 +96,38 @@ function slip(words: PeriodWords, group: string, rows: readonly (readonly Cell[]
     { block: 'text', text: routeText(route), tone: 'large' },
     {
       block: 'table',
-      head: [say('sheet.routes.when'), say('sheet.routes.where')],
-      rows,
-      widths: [1, 3.4],
+      head: [
+        say('sheet.routes.when'),
+        say('sheet.routes.where'),
+        ...(pulls ? [say('sheet.routes.pulls')] : []),
+      ],
+      rows: pulls ? rows : rows.map((row) => row.slice(0, 2)),
+      widths: pulls ? [1, 2.8, 0.6] : [1, 3.4],
       size: 'small',
     },
+    ...(pulls ? [{ block: 'text', text: dutiesText(words, group), tone: 'small' } as const] : []),
     { block: 'text', text: say(`sheet.routes.${period.rotation.way}`), tone: 'small' },
   ];
+}
+
+/** Pupils are numbers: whose turn it is to pull stands at each table, and the others follow from it. */
+function dutiesText({ say, period }: PeriodWords, group: string): string {
+  const pupils = period.rotation.groups.find(({ label }) => label === group)?.pupils ?? 0;
+  const many = ['two', 'three', 'four'][pupils - 2] ?? 'more';
+  return say(`sheet.routes.duties.${many}`, { pupils });
 }
 
 /** From when a group is where: at tables, waiting, in breaks, and together at the end. */
 function wayRows(words: PeriodWords, group: string): readonly (readonly Cell[])[] {
   const { say, at, period, language } = words;
-  const rows: readonly (readonly [number, Cell])[] = [
+  const pulls = pullsOf(period, group);
+  const rows: readonly (readonly [number, Cell, string])[] = [
     ...staysOf(period)
       .filter((stay) => stay.group === group)
-      .map(({ from, table, isDone }) => {
+      .map(({ from, table, isDone }, n) => {
         const text = tableWords(words, table);
-        return [from, { text, strong: true, ...(isDone ? { note: say('sheet.routes.done') } : {}) }] as const;
+        const what: Cell = { text, strong: true, ...(isDone ? { note: say('sheet.routes.done') } : {}) };
+        return [from, what, String(pulls[n] ?? '')] as const;
       }),
     ...longWaitsOf(period)
       .filter((wait) => wait.group === group)
@@ -122,12 +138,12 @@ function wayRows(words: PeriodWords, group: string): readonly (readonly Cell[])[
             : task.kind === 'setup'
               ? say('sheet.routes.wait.setup', { setup: task.setup, table: task.table })
               : paperTask(language, task);
-        return [from, { text: say('sheet.routes.wait'), note: what }] as const;
+        return [from, { text: say('sheet.routes.wait'), note: what }, ''] as const;
       }),
-    ...period.rotation.breaks.map(({ from }) => [from, say('sheet.routes.break')] as const),
-    ...(period.talkAtTheEnd > 0 ? [[period.rotation.bell, say('sheet.routes.talk')] as const] : []),
+    ...period.rotation.breaks.map(({ from }) => [from, say('sheet.routes.break'), ''] as const),
+    ...(period.talkAtTheEnd > 0 ? [[period.rotation.bell, say('sheet.routes.talk'), ''] as const] : []),
   ];
-  return [...rows].sort(([a], [b]) => a - b).map(([from, cell]) => [at(from), cell]);
+  return [...rows].sort(([a], [b]) => a - b).map(([from, cell, pulls]) => [at(from), cell, pulls]);
 }
 
 /** A line for the head of a group's data chart: where it begins and its way; one a class. */

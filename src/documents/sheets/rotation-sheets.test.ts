@@ -17,6 +17,11 @@ const job = paperJob(prepared, { period: dayOf(demoPeriod()) });
 const tagsOf = ({ blocks }: SheetOfPaper) =>
   blocks.flatMap((block) => (block.block === 'tags' ? block.tags : []));
 
+const withPupils = (pupils: number) => {
+  const { rotation } = demoPeriod();
+  return { ...rotation, groups: rotation.groups.map((group) => ({ ...group, pupils })) };
+};
+
 test('without a timetable nothing is printed of it', () => {
   for (const kind of kinds) expect([kind.name, kind.build(paperJob(prepared))]).toEqual([kind.name, []]);
 });
@@ -57,6 +62,21 @@ test('several classes have charts and slips of their own', () => {
 });
 
 describe('the slips', () => {
+  it('number the pupils and say who pulls at each table, so that everybody does', () => {
+    const slips = groupRoutes.build(job).flatMap(tagsOf);
+    for (const blocks of slips) {
+      const table = blocks.find((block) => block.block === 'table');
+      const pulls = table?.rows.map((row) => row[2]).filter((cell) => cell !== '') ?? [];
+      expect(pulls.slice(0, 4)).toEqual(['1', '4', '3', '2']);
+    }
+    const alone = dayOf(demoPeriod({ rotation: withPupils(1) }));
+    const few = groupRoutes
+      .build(paperJob(prepared, { period: alone }))
+      .flatMap(tagsOf)
+      .flat();
+    for (const block of few) if (block.block === 'table') expect(block.head).toHaveLength(2);
+  });
+
   it('give each group one, in its own language, with its way and its times', () => {
     const [english, spanish] = groupRoutes.build(job);
     if (english === undefined || spanish === undefined) throw new Error('two languages');

@@ -1,5 +1,6 @@
 import type { Shortage } from '../../core/rotation/arrangement.ts';
 import type { ClassPeriod, ClosedTable } from '../../core/rotation/class-period.ts';
+import type { GroupFinding } from '../../core/rotation/groups-of.ts';
 import type { LeftOut, Timetable } from '../../core/rotation/timetable.ts';
 import { lengthText } from '../printing/time-text.ts';
 import { factText } from '../sentences/sentence.ts';
@@ -22,6 +23,11 @@ export function sayingsOf(words: PeriodWords, files: Wished): readonly Saying[] 
     plain('sure', chanceLines(words)),
     plain('proof', timetable === null ? [] : [proofText(words, timetable)]),
     ...(timetable === null ? [] : [leftOut(words, timetable.leftOut, shortageOf(period))]),
+    listed(
+      'groups',
+      say('rotation.groups'),
+      period.groupsFound.map((found) => groupFindingText(words, found)),
+    ),
     listed(
       'closed',
       say('rotation.closed'),
@@ -49,6 +55,11 @@ export function sayingsOf(words: PeriodWords, files: Wished): readonly Saying[] 
     ),
   ];
   return all.filter(({ lines }) => lines.length > 0);
+}
+
+/** A sentence a finding; what the groups are like at all tables together. */
+function groupFindingText({ say }: PeriodWords, { kind, ...facts }: GroupFinding): string {
+  return say(`rotation.groups.${kind.replaceAll(' ', '-')}`, facts);
 }
 
 function frameLines({ say, at, period }: PeriodWords, timetable: Timetable | null): readonly string[] {

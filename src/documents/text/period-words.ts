@@ -1,6 +1,7 @@
 import { ownWordsIn, titleIn } from '../../core/files/titles.ts';
 import type { Prepared } from '../../core/prepare.ts';
 import type { ClassPeriod, FilledWait, Period } from '../../core/rotation/class-period.ts';
+import { whoPulls } from '../../core/rotation/group-roles.ts';
 import type { RotationTable } from '../../core/rotation/rotation.ts';
 import type { Stay, Timetable } from '../../core/rotation/timetable.ts';
 import { clockTold, momentText } from '../printing/time-text.ts';
@@ -122,6 +123,12 @@ export function routeOf(period: ClassPeriod, group: string): readonly string[] {
   return staysOf(period)
     .filter((stay) => stay.group === group)
     .map(({ table }) => table);
+}
+
+/** Who of a group pulls at each of its tables, by number; nobody where it has one pupil, or nobody says how many. */
+export function pullsOf(period: ClassPeriod, group: string): readonly number[] {
+  const pupils = period.rotation.groups.find(({ label }) => label === group)?.pupils ?? 1;
+  return pupils < 2 ? [] : whoPulls(pupils, routeOf(period, group).length);
 }
 
 /** A route as one line. */

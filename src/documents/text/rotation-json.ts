@@ -2,7 +2,7 @@ import type { Prepared } from '../../core/prepare.ts';
 import type { ClassPeriod, Period } from '../../core/rotation/class-period.ts';
 import type { Wish } from '../../core/rotation/wish.ts';
 import { clockText, clockTold } from '../printing/time-text.ts';
-import { periodWords, postsOf, staysOf, tableOf, timetableOf, waitsOf } from './period-words.ts';
+import { periodWords, postsOf, pullsOf, staysOf, tableOf, timetableOf, waitsOf } from './period-words.ts';
 import { plainJson } from './plain-json.ts';
 import { wishWithPlace } from './wish-text.ts';
 
@@ -36,7 +36,8 @@ function classJson(prepared: Prepared, period: ClassPeriod) {
     bell: rotation.bell,
     walk: rotation.walk,
     way: rotation.way,
-    groups: rotation.groups,
+    groups: rotation.groups.map((group) => ({ ...group, pulls: pullsOf(period, group.label) })),
+    groupsFound: period.groupsFound,
     tables: rotation.tables.map(({ run, reset, ...table }) => ({
       ...table,
       title: words.titles.get(table.mark) ?? null,

@@ -7,6 +7,7 @@ export interface Saying {
     | 'sure'
     | 'proof'
     | 'left out'
+    | 'groups'
     | 'closed'
     | 'waits'
     | 'stands'

@@ -26,6 +26,8 @@ export function wishText({ say, at, period }: PeriodWords, wish: Wish): string {
         table: wish.table,
         copies: wish.copies,
       });
+    case 'shared part':
+      return say('wish.shared-part', { part: wish.part, tables: wish.tables });
     case 'before':
       return wish.group === null
         ? say('wish.before.all', { first: wish.first, later: wish.then })

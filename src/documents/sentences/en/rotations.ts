@@ -87,6 +87,18 @@ export const rotations = {
   'rotation.left-out.why': 'With every visit the last group would be done at least {by} after the bell.',
   'rotation.left-out.proof': 'No timetable leaves out fewer, or shares them out more fairly: that is proved.',
   'rotation.left-out.no-proof': 'Nothing fairer was found; that there is nothing is not proved.',
+  'rotation.groups': 'The groups:',
+  'rotation.groups.nobody': 'Nobody comes',
+  'rotation.groups.other-size': 'Not all are of {wanted}: {larger} are larger, {smaller} smaller',
+  'rotation.groups.fewer-pupils-than-groups':
+    '{wanted} groups were asked for, and there are pupils for {groups}',
+  'rotation.groups.small-groups':
+    'Groups of {pupils}: somebody has two duties at once (pulling, reading, writing, checking)',
+  'rotation.groups.large-groups': 'Groups of {pupils}: with four duties, some only look on',
+  'rotation.groups.more-groups-than-places':
+    '{groups} groups and {places} places at tables: at any time some wait',
+  'rotation.groups.not-all-pull':
+    'With {tables} tables, {pupils} of the largest group never pull; let the duties move on after each setup',
   'rotation.closed': 'Closed:',
   'rotation.closed.visit': 'Table {table}: the visit says so',
   'rotation.closed.asked': 'Table {table}: as asked',
@@ -171,6 +183,7 @@ export const rotations = {
   'wish.closed.during': 'table {table} is closed from {from} to {to}',
   'wish.copies': 'there are only {copies} of table {table}',
   'wish.copies.one': 'there is only one table {table}',
+  'wish.shared-part': '"{part}" is at one of tables {tables} at a time',
   'wish.before': 'group {group} does table {first} before table {later}',
   'wish.before.all': 'every group does table {first} before table {later}',
   'wish.first': 'group {group} does table {table} first',
@@ -210,6 +223,15 @@ export const rotations = {
   'sheet.routes': 'Routes of the groups',
   'sheet.routes.about': 'one slip a group, to cut apart',
   'sheet.routes.group': 'Group {group}',
+  'sheet.routes.pulls': 'Pulls',
+  'sheet.routes.duties.two':
+    'You are number 1 and number 2. The number at the table pulls and checks; the other reads and writes.',
+  'sheet.routes.duties.three':
+    'Number yourselves 1 to 3. The number at the table pulls; the next reads; the last one writes and checks. After 3 comes 1.',
+  'sheet.routes.duties.four':
+    'Number yourselves 1 to 4. The number at the table pulls; the next reads, then one writes, and one checks. After 4 comes 1.',
+  'sheet.routes.duties.more':
+    'Number yourselves 1 to {pupils}. The number at the table pulls; the next reads, then one writes, and one checks. After {pupils} comes 1. Who is left reads too, and says it last.',
   'sheet.routes.begin': 'You begin at table {table}.',
   'sheet.routes.when': 'When',
   'sheet.routes.where': 'Where',

@@ -45,8 +45,8 @@ export const visitDiagnostics = {
   'part-at-two-tables': {
     what: 'one part at two tables',
     here: '"{part}" stands at table "{other}" already',
-    why: 'the tables run at the same time',
-    help: 'name another part for one of them, or run the two tables one after the other',
+    why: 'the plan sends nobody to the one while there is somebody at the other, and that costs time',
+    help: 'name another part for one of them, and both can run at once',
   },
   'part-twice': {
     what: 'one part in two places',

@@ -88,6 +88,17 @@ export const rotations = {
     'Con todas las visitas, el último grupo acabaría al menos {by} después del timbre.',
   'rotation.left-out.proof': 'Ningún plan deja fuera menos, ni lo reparte mejor: está demostrado.',
   'rotation.left-out.no-proof': 'No se encontró nada más justo; no está demostrado que no lo haya.',
+  'rotation.groups': 'Los grupos:',
+  'rotation.groups.nobody': 'No viene nadie',
+  'rotation.groups.other-size': 'No todos son de {wanted}: {larger} son más grandes y {smaller} más chicos',
+  'rotation.groups.fewer-pupils-than-groups': 'Se pidieron {wanted} grupos y hay alumnos para {groups}',
+  'rotation.groups.small-groups':
+    'Grupos de {pupils}: alguien tiene dos tareas a la vez (tirar, leer, anotar, revisar)',
+  'rotation.groups.large-groups': 'Grupos de {pupils}: con cuatro tareas, algunos solo miran',
+  'rotation.groups.more-groups-than-places':
+    '{groups} grupos y {places} lugares en las mesas: siempre hay quien espera',
+  'rotation.groups.not-all-pull':
+    'Con {tables} mesas, {pupils} del grupo más grande nunca tiran; que las tareas pasen al siguiente después de cada montaje',
   'rotation.closed': 'Cerradas:',
   'rotation.closed.visit': 'Mesa {table}: lo dice la visita',
   'rotation.closed.asked': 'Mesa {table}: como se pidió',
@@ -173,6 +184,7 @@ export const rotations = {
   'wish.closed.during': 'la mesa {table} está cerrada de {from} a {to}',
   'wish.copies': 'solo hay {copies} de la mesa {table}',
   'wish.copies.one': 'solo hay una mesa {table}',
+  'wish.shared-part': '"{part}" está en una sola de las mesas {tables} a la vez',
   'wish.before': 'el grupo {group} hace la mesa {first} antes que la mesa {later}',
   'wish.before.all': 'cada grupo hace la mesa {first} antes que la mesa {later}',
   'wish.first': 'el grupo {group} hace primero la mesa {table}',
@@ -212,6 +224,15 @@ export const rotations = {
   'sheet.routes': 'Recorridos de los grupos',
   'sheet.routes.about': 'una ficha por grupo, para recortar',
   'sheet.routes.group': 'Grupo {group}',
+  'sheet.routes.pulls': 'Tira',
+  'sheet.routes.duties.two':
+    'Son el número 1 y el número 2. El número de la mesa tira y revisa; el otro lee y anota.',
+  'sheet.routes.duties.three':
+    'Numérense del 1 al 3. El número de la mesa tira; el siguiente lee; el último anota y revisa. Después del 3 viene el 1.',
+  'sheet.routes.duties.four':
+    'Numérense del 1 al 4. El número de la mesa tira; el siguiente lee, otro anota y otro revisa. Después del 4 viene el 1.',
+  'sheet.routes.duties.more':
+    'Numérense del 1 al {pupils}. El número de la mesa tira; el siguiente lee, otro anota y otro revisa. Después del {pupils} viene el 1. Quien queda lee también y lo dice al final.',
   'sheet.routes.begin': 'Empiezan en la mesa {table}.',
   'sheet.routes.when': 'Cuándo',
   'sheet.routes.where': 'Dónde',

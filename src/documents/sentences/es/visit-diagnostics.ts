@@ -45,8 +45,8 @@ export const visitDiagnostics = {
   'part-at-two-tables': {
     what: 'una pieza en dos mesas',
     here: '"{part}" ya está en la mesa "{other}"',
-    why: 'las mesas funcionan al mismo tiempo',
-    help: 'nombra otra pieza para una de ellas, o haz las dos mesas una después de otra',
+    why: 'el plan no manda a nadie a una mientras hay alguien en la otra, y eso cuesta tiempo',
+    help: 'nombra otra pieza para una de ellas, y las dos podrán funcionar a la vez',
   },
   'part-twice': {
     what: 'una pieza en dos lugares',
