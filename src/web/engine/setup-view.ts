@@ -2,6 +2,7 @@ import { isNotDefined } from '../../core/description/not-defined.ts';
 import { titleIn } from '../../core/files/titles.ts';
 import type { PreparedSetup, PreparedTable } from '../../core/prepare.ts';
 import { paintDrawing } from '../../documents/drawing/paint-drawing.ts';
+import { fragment } from '../../documents/pages/fragment.ts';
 import { scaleEnds } from '../../documents/pages/reading-lines.ts';
 import type { SetupSheet } from '../../documents/pages/sheet.ts';
 import { setupSheet } from '../../documents/prepare.ts';
@@ -69,12 +70,10 @@ export function setupView(
     strip:
       strip === null
         ? null
-        : readingStrip(strip, {
-            language,
-            name: `strip ${table.mark} ${sheet.mark}`,
-            length: STRIP,
-            hideGood: false,
-          }),
+        : fragment(
+            readingStrip(strip, { language, name: 'strip', length: STRIP, hideGood: false }),
+            `setup ${sheet.mark}`,
+          ),
     groups,
   };
 }
@@ -98,6 +97,6 @@ function drawings(language: Language, table: PreparedTable, sheet: SetupSheet): 
       load: sheet.load,
       scaleEnds: sheet.scale === null ? null : scaleEnds(language, sheet.scale),
     });
-    return { title: title === null ? null : named, svg };
+    return { title: title === null ? null : named, svg: fragment(svg, `setup ${sheet.mark}`) };
   });
 }
