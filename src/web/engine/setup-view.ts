@@ -23,7 +23,7 @@ import {
   textbookInBoth,
   textbookText,
 } from '../../documents/text/prediction-text.ts';
-import type { FieldGroup, SetupView, TableRows } from './prepare-wire.ts';
+import type { DrawingView, FieldGroup, SetupView, TableRows } from './prepare-wire.ts';
 
 type Language = 'en' | 'es';
 
@@ -66,7 +66,6 @@ export function setupView(
     schoolbook: schoolbookText(language, sheet),
     why: reasonText(language, sheet),
     narrows: narrowingText(language, prediction),
-    drawings: drawings(language, table, sheet),
     strip:
       strip === null
         ? null
@@ -85,7 +84,13 @@ function schoolbookText(language: Language, { prediction: { textbook, graduation
   return grams === null ? newtons : `${newtons} (${grams})`;
 }
 
-function drawings(language: Language, table: PreparedTable, sheet: SetupSheet): SetupView['drawings'] {
+/** How it stands, drawn; where it is drawn at several moments, each by itself. */
+export function setupDrawings(
+  language: Language,
+  table: PreparedTable,
+  prepared: PreparedSetup,
+): readonly DrawingView[] {
+  const sheet = setupSheet(prepared);
   const heading = sentence(language, 'page.setup', { mark: sheet.mark });
   return sheet.figures.map(({ title, drawing }) => {
     const named =

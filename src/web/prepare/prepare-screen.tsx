@@ -74,7 +74,13 @@ export function PrepareScreen({ language, store, first }: PrepareScreenProps) {
           </section>
         ) : (
           <>
-            <SetupFigures say={say} view={setup} isBuilt={work.isBuilt} findings={whole?.findings ?? []} />
+            <SetupFigures
+              say={say}
+              view={setup}
+              drawings={work.drawings}
+              isBuilt={work.isBuilt}
+              findings={whole?.findings ?? []}
+            />
             <FieldList say={say} view={setup} turn={work.turn} edit={work.edit} />
           </>
         )}

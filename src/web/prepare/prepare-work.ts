@@ -1,6 +1,15 @@
 import { useEffect, useRef, useState } from 'preact/hooks';
 import type { DeviceStore } from '../device/device-store.ts';
-import type { Answered, Chosen, Edit, FileKind, SetupView, Texts, Whole } from '../engine/prepare-wire.ts';
+import type {
+  AnsweredNow,
+  Chosen,
+  DrawingView,
+  Edit,
+  FileKind,
+  SetupView,
+  Texts,
+  Whole,
+} from '../engine/prepare-wire.ts';
 import { type PrepareEngine, startEngine } from './prepare-engine.ts';
 import { historyFrom, redone, type TextHistory, undone, withTexts } from './text-history.ts';
 
@@ -10,6 +19,7 @@ export interface PrepareWork {
   readonly whole: Whole | null;
   /** The last that could be reckoned; `isBuilt` falls where the files give none just now. */
   readonly setup: SetupView | null;
+  readonly drawings: readonly DrawingView[];
   readonly isBuilt: boolean;
   readonly isSettled: boolean;
   readonly isRefused: boolean;
@@ -32,6 +42,7 @@ export function usePrepareWork(language: 'en' | 'es', store: DeviceStore, first:
   const [history, setHistory] = useState(() => historyFrom(first));
   const [whole, setWhole] = useState<Whole | null>(null);
   const [setup, setSetup] = useState<SetupView | null>(null);
+  const [drawings, setDrawings] = useState<Drawn>({ of: '', all: [] });
   const [flags, setFlags] = useState({ isBuilt: true, isSettled: false, isRefused: false, isStopped: false });
   const [isKept, setKept] = useState(store.isKept());
   const [turn, setTurn] = useState(0);
@@ -55,36 +66,35 @@ export function usePrepareWork(language: 'en' | 'es', store: DeviceStore, first:
     setFlags((before) => ({ ...before, isSettled: false }));
     engine.current?.ask({ edit, chosen: chosen.current, language });
   };
-  const hear = (answer: Answered, edit: Edit | null, isLatest: boolean): void => {
-    if (edit !== null) {
-      const { file, path } = edit;
-      const text = answer.texts?.[file].text;
-      setFlags((before) => ({ ...before, isRefused: text === undefined }));
-      if (text !== undefined)
-        step(
-          { ...now.current.now, [file]: { ...now.current.now[file], text } },
-          JSON.stringify([file, path]),
-        );
-    }
-    if (answer.whole !== null) {
-      if (isLatest) setWhole(answer.whole);
-      setFlags((before) => ({ ...before, isSettled: isLatest }));
-      return;
-    }
+  const hearNow = (answer: AnsweredNow, edit: Edit | null): void => {
     const found = answer.now?.setup ?? null;
-    setFlags((before) => ({ ...before, isBuilt: found !== null }));
+    const text = edit === null ? undefined : answer.texts?.[edit.file].text;
+    setFlags((before) => ({
+      ...before,
+      isBuilt: found !== null,
+      isRefused: edit !== null && text === undefined,
+    }));
     if (answer.now !== null) setWhole((before) => withRows(before, answer.now?.rows));
     if (found !== null) {
       chosen.current ??= { table: found.table, setup: found.setup };
       setSetup(found);
+      setDrawings((before) => (before.of === placeOf(found) ? before : { of: placeOf(found), all: [] }));
     }
+    if (edit === null || text === undefined) return;
+    const { file, path } = edit;
+    const texts = { ...now.current.now, [file]: { ...now.current.now[file], text } };
+    step(texts, JSON.stringify([file, path]));
   };
   useEffect(() => {
-    engine.current = startEngine(
-      () => now.current.now,
-      hear,
-      () => setFlags((before) => ({ ...before, isStopped: true })),
-    );
+    engine.current = startEngine(() => now.current.now, {
+      now: hearNow,
+      drawings: ({ drawings: all }) => setDrawings(({ of }) => ({ of, all })),
+      whole: (answer) => {
+        setWhole(answer.whole);
+        setFlags((before) => ({ ...before, isSettled: true }));
+      },
+      fail: () => setFlags((before) => ({ ...before, isStopped: true })),
+    });
     ask();
   }, []);
   const turnTo = (next: TextHistory | null): void => {
@@ -98,6 +108,7 @@ export function usePrepareWork(language: 'en' | 'es', store: DeviceStore, first:
     history,
     whole,
     setup,
+    drawings: drawings.all,
     ...flags,
     isKept,
     turn,
@@ -116,6 +127,14 @@ export function usePrepareWork(language: 'en' | 'es', store: DeviceStore, first:
     redo: () => turnTo(redone(now.current)),
   };
 }
+
+/** The drawings that came last, and the setup that they show. */
+interface Drawn {
+  readonly of: string;
+  readonly all: readonly DrawingView[];
+}
+
+const placeOf = ({ table, setup }: Chosen): string => JSON.stringify([table, setup]);
 
 const withRows = (whole: Whole | null, rows: Whole['tables'][number] | undefined): Whole | null =>
   whole === null || rows === undefined
