@@ -1,5 +1,6 @@
 import type { DrawingView, FindingView, SetupView } from '../engine/prepare-wire.ts';
 import type { PrepareSay } from '../words/prepare-words.ts';
+import { Picture } from './picture.tsx';
 
 export interface SetupFiguresProps {
   readonly say: PrepareSay;
@@ -8,11 +9,6 @@ export interface SetupFiguresProps {
   readonly isBuilt: boolean;
   readonly findings: readonly FindingView[];
 }
-
-// Our own engine drew it, and escapes every text of a file in it.
-const Picture = ({ svg }: { readonly svg: string }) => (
-  <div class="picture" dangerouslySetInnerHTML={{ __html: svg }} />
-);
 
 /** One setup: how it stands, what it will read, what the schoolbook says and why the two differ. */
 export function SetupFigures({ say, view, drawings, isBuilt, findings }: SetupFiguresProps) {
