@@ -4,7 +4,12 @@
  * @example escapeText('bar "A" < bar & pin') // => 'bar &quot;A&quot; &lt; bar &amp; pin'
  */
 export const escapeText = (text: string): string =>
-  text.replaceAll('&', '&amp;').replaceAll('<', '&lt;').replaceAll('>', '&gt;').replaceAll('"', '&quot;');
+  UNSAFE.test(text)
+    ? text.replaceAll('&', '&amp;').replaceAll('<', '&lt;').replaceAll('>', '&gt;').replaceAll('"', '&quot;')
+    : text;
+
+/** Most of what a drawing writes is numbers, where there is nothing to make safe. */
+const UNSAFE = /[&<>"]/;
 
 /**
  * An element with its attributes; those without a value are left out. Content is markup already.
@@ -16,10 +21,11 @@ export function element(
   attributes: Readonly<Record<string, string | number | undefined>>,
   content?: string,
 ): string {
-  const written = Object.entries(attributes)
-    .filter(([, value]) => value !== undefined)
-    .map(([key, value]) => ` ${key}="${escapeText(String(value))}"`)
-    .join('');
+  let written = '';
+  for (const [key, value] of Object.entries(attributes)) {
+    if (value === undefined) continue;
+    written += ` ${key}="${typeof value === 'number' ? value : escapeText(value)}"`;
+  }
   return content === undefined ? `<${name}${written}/>` : `<${name}${written}>${content}</${name}>`;
 }
 

@@ -28,12 +28,16 @@ afterAll(async () => {
 });
 
 const asked: string[] = [];
+/** What the browser complained of: a strict host refuses styles that stand in the markup. */
+const complaints: string[] = [];
 
 async function prepare(context?: BrowserContext, options = {}): Promise<Page> {
   if (browser === undefined) throw new Error('the browser is not open');
   const own = context ?? (await browser.newContext({ viewport: { width: 1440, height: 900 }, ...options }));
   const page = await own.newPage();
   asked.length = 0;
+  complaints.length = 0;
+  page.on('console', (message) => message.type() === 'error' && complaints.push(message.text()));
   page.on('request', (request) => asked.push(request.url()));
   await page.goto(`${host.address}prepare.html`);
   await settled(page);
@@ -62,6 +66,7 @@ describe('preparing on a host of files alone', () => {
     );
     expect(await page.locator('.picture svg').count()).toBeGreaterThanOrEqual(2);
     expect(asked.filter((each) => !each.startsWith(host.address))).toEqual([]);
+    expect(complaints).toEqual([]);
   });
 
   test('an edit moves strip, drawing and figures, to the digit of the key of the edited file', async () => {

@@ -23,6 +23,7 @@ import { readMachine, readSetup, type TableRoles } from './setup-words.ts';
 import type { SourceFile, SourceText } from './source-text.ts';
 import { titledIn } from './titles.ts';
 import type { Vocabulary } from './vocabulary.ts';
+import type { YamlTree } from './yaml-tree.ts';
 
 export interface ReadActivity {
   readonly source: SourceFile;
@@ -31,8 +32,8 @@ export interface ReadActivity {
 }
 
 /** Reads an activity file: tables with their machine, roles and setups. */
-export function readActivityFile(file: SourceText, vocabulary: Vocabulary): ReadActivity {
-  const { source, root, context, diagnostics } = openFile(file, 'activity');
+export function readActivityFile(file: SourceText, vocabulary: Vocabulary, tree?: YamlTree): ReadActivity {
+  const { source, root, context, diagnostics } = openFile(file, 'activity', tree);
   if (root === null) return { source, activity: null, diagnostics };
   const owner = {
     path: [],

@@ -24,9 +24,13 @@ export function withValue(file: SourceFile, path: Path, value: string): string |
 
 /** What stands at a path as text; `null` where nothing, or no plain text, stands there. */
 export function valueAt(root: Node | null, path: Path): string | null {
-  const node = path.reduce<Node | null>(stepInto, root);
+  const node = nodeAt(root, path);
   return node?.kind === 'text' ? node.text : null;
 }
+
+/** What stands at a path. */
+export const nodeAt = (root: Node | null, path: Path): Node | null =>
+  path.reduce<Node | null>(stepInto, root);
 
 function stepInto(node: Node | null, step: string | number): Node | null {
   if (node?.kind === 'map' && typeof step === 'string') return entryOf(node, step)?.node ?? null;
@@ -94,7 +98,7 @@ function without(text: string, map: MapNode, key: string): string | null {
 }
 
 /** Plain where YAML reads the same letters back, else in quotation marks. */
-function asScalar(value: string): string {
+export function asScalar(value: string): string {
   const isPlain =
     !/^[\s!&*?|>@`"'%#,[\]{}-]|^[:]|:\s|:$|\s#|[\n\r,[\]{}]/.test(value) || /^-\d[^,[\]{}:#]*$/.test(value);
   return isPlain ? value : JSON.stringify(value);

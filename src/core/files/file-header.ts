@@ -2,7 +2,7 @@ import type { Diagnostic } from '../diagnostics/diagnostic.ts';
 import { atKey, atValue, type Context } from './context.ts';
 import { entryOf, type MapNode } from './node.ts';
 import type { SourceFile, SourceText } from './source-text.ts';
-import { readYaml } from './yaml-tree.ts';
+import { readYaml, type YamlTree } from './yaml-tree.ts';
 
 export type FileKind = 'kit' | 'activity' | 'visit';
 
@@ -17,9 +17,11 @@ export interface OpenedFile {
   readonly diagnostics: Diagnostic[];
 }
 
-/** Opens one of the three files: its tree, its decimal mark, and its first line `handspike: kit 1`. */
-export function openFile(file: SourceText, kind: FileKind): OpenedFile {
-  const tree = readYaml(file);
+/**
+ * Opens one of the three files: its tree, its decimal mark, and its first line `handspike: kit 1`. Whoever
+ * has the tree already gives it along.
+ */
+export function openFile(file: SourceText, kind: FileKind, tree: YamlTree = readYaml(file)): OpenedFile {
   const diagnostics = [...tree.diagnostics];
   const decimal = tree.root === null ? undefined : entryOf(tree.root, 'decimal')?.node;
   const context: Context = {

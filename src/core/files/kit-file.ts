@@ -12,6 +12,7 @@ import { readMeasurements, withMeasurements } from './measurements.ts';
 import { entryOf, type MapNode } from './node.ts';
 import type { SourceFile, SourceText } from './source-text.ts';
 import { partKindNamed, type Vocabulary } from './vocabulary.ts';
+import type { YamlTree } from './yaml-tree.ts';
 
 export interface ReadKit {
   readonly source: SourceFile;
@@ -24,8 +25,8 @@ export interface ReadKit {
  * Reads a kit file: parts by mark, each with the fields of its kind, and the bench book. The latest
  * measurement of a field is what holds.
  */
-export function readKitFile(file: SourceText, vocabulary: Vocabulary): ReadKit {
-  const { source, root, context, diagnostics } = openFile(file, 'kit');
+export function readKitFile(file: SourceText, vocabulary: Vocabulary, tree?: YamlTree): ReadKit {
+  const { source, root, context, diagnostics } = openFile(file, 'kit', tree);
   if (root === null) return { source, kit: null, diagnostics };
   const besides = ['handspike', 'place', 'parts', 'measured'];
   const owner = { path: [], idOf: (field: string) => `kit/${field}`, besides };

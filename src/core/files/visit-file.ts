@@ -24,6 +24,7 @@ import { entryOf, type MapNode } from './node.ts';
 import { visitPeriodFields } from './period-fields.ts';
 import { DAY_KEYS, readDay } from './read-day.ts';
 import type { SourceFile, SourceText } from './source-text.ts';
+import type { YamlTree } from './yaml-tree.ts';
 
 /** One visit or loan: which kit does which activity, where, with whom, and what is missing today. */
 export interface Visit extends GroupWords {
@@ -98,8 +99,8 @@ export interface ReadVisit {
 }
 
 /** Reads a visit file. Whether its marks and roles exist is seen only together with kit and activity. */
-export function readVisitFile(file: SourceText): ReadVisit {
-  const { source, root, context, diagnostics } = openFile(file, 'visit');
+export function readVisitFile(file: SourceText, tree?: YamlTree): ReadVisit {
+  const { source, root, context, diagnostics } = openFile(file, 'visit', tree);
   if (root === null) return { source, visit: null, diagnostics };
   const owner = {
     path: [],

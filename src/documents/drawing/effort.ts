@@ -24,10 +24,12 @@ export function effortInk(
   loads: readonly Box[],
   options: EffortOptions,
 ): Ink {
-  const clear = LINES.map((line) => withLine(shape, on, line, options)).find(
-    (ink) => !loads.some((box) => overlap(ink.box, box)),
-  );
-  return clear ?? withLine(shape, on, 0, options);
+  // One after another: the first is nearly always clear, and a scale has many marks to draw.
+  for (const line of LINES) {
+    const ink = withLine(shape, on, line, options);
+    if (!loads.some((box) => overlap(ink.box, box))) return ink;
+  }
+  return withLine(shape, on, 0, options);
 }
 
 /** Scale and arrow in the line of pull, so many millimetres of line beyond the place of the hook. */

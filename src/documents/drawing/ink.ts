@@ -154,8 +154,8 @@ export const moved = ([x, y]: Point, [dx, dy]: Point): Point => [x + dx, y + dy]
 export const mm = (value: number): number => Math.round(value * 100) / 100 + 0;
 
 function withFill(stroke: Stroke, fill: Filling): Readonly<Record<string, string | number>> {
+  if (fill === 'none') return STROKES[stroke];
   const { style, ...rest } = STROKES[stroke];
-  const filling = fill === 'none' ? '' : `fill:${FILLINGS[fill]}`;
-  const both = [style, filling].filter((each) => each !== undefined && each !== '').join(';');
-  return { ...rest, ...(both === '' ? {} : { style: both }) };
+  const filling = `fill:${FILLINGS[fill]}`;
+  return { ...rest, style: style === undefined ? filling : `${style};${filling}` };
 }

@@ -9,16 +9,16 @@ interface Port {
 
 const port = globalThis as unknown as Port;
 const bench = prepareBench();
-let waiting: ReturnType<typeof setTimeout> | undefined;
 
-/** The table in hand at once, all the rest when nothing newer is asked: the latest edit wins. */
+/** Strip and key leave before the drawings are begun: they are what is looked at while something is changed. */
 port.onmessage = ({ data: asked }) => {
-  clearTimeout(waiting);
-  const { number, edit } = asked;
-  const texts = edit === null ? asked.texts : bench.edited(asked.texts, edit);
-  const after = { ...asked, texts: texts ?? asked.texts };
-  port.postMessage({ number, texts, now: bench.now(after), whole: null });
-  waiting = setTimeout(() => {
-    port.postMessage({ number, texts, now: null, whole: bench.whole(after) });
-  }, 60);
+  const { number } = asked;
+  if (asked.job === 'whole') {
+    port.postMessage({ job: 'whole', number, whole: bench.whole(asked) });
+    return;
+  }
+  const texts = asked.edit === null ? asked.texts : bench.edited(asked.texts, asked.edit);
+  const now = bench.now({ ...asked, texts: texts ?? asked.texts });
+  port.postMessage({ job: 'now', number, texts, now: now?.view ?? null });
+  if (now !== null) port.postMessage({ job: 'drawings', number, drawings: now.drawings() });
 };

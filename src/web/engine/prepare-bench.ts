@@ -1,45 +1,69 @@
+import type { Diagnostic } from '../../core/diagnostics/diagnostic.ts';
 import type { Activity } from '../../core/files/activity.ts';
 import { readActivityFile } from '../../core/files/activity-file.ts';
 import { withValue } from '../../core/files/edit-text.ts';
+import { withValueInTree } from '../../core/files/edit-tree.ts';
 import { readKitFile } from '../../core/files/kit-file.ts';
 import { locate } from '../../core/files/locate.ts';
 import type { SourceFile, SourceText } from '../../core/files/source-text.ts';
 import { readVisitFile } from '../../core/files/visit-file.ts';
+import type { YamlTree } from '../../core/files/yaml-tree.ts';
 import { type Prepared, type PreparedTable, prepare, prepareOne } from '../../core/prepare.ts';
 import { vocabulary } from '../../core/words.ts';
 import { findingsText } from '../../documents/text/findings-text.ts';
-import type { Asked, Chosen, Edit, FindingView, TableNow, Texts, Whole } from './prepare-wire.ts';
+import type {
+  AskedNow,
+  AskedWhole,
+  Chosen,
+  DrawingView,
+  Edit,
+  FindingView,
+  TableNow,
+  Texts,
+  Whole,
+} from './prepare-wire.ts';
 import { FILE_KINDS } from './prepare-wire.ts';
 import { fieldGroups } from './setup-field-views.ts';
-import { setupView, tableRows } from './setup-view.ts';
+import { setupDrawings, setupView, tableRows } from './setup-view.ts';
 
 /** The files as they were read last: a text that stays is read once. */
 export interface PrepareBench {
   /** The texts with the edit made; `null` where the file doesn't let it be made. */
   readonly edited: (texts: Texts, edit: Edit) => Texts | null;
   /** The table in hand with the setup in hand; `null` where the files don't give one. */
-  readonly now: (asked: Pick<Asked, 'texts' | 'language' | 'chosen'>) => TableNow | null;
-  readonly whole: (asked: Pick<Asked, 'texts' | 'language'>) => Whole;
+  readonly now: (asked: Pick<AskedNow, 'texts' | 'language' | 'chosen'>) => Now | null;
+  readonly whole: (asked: Pick<AskedWhole, 'texts' | 'language'>) => Whole;
+}
+
+/** What is shown at once, and the drawings, which take longer than all the rest. */
+export interface Now {
+  readonly view: TableNow;
+  readonly drawings: () => readonly DrawingView[];
 }
 
 export function prepareBench(): PrepareBench {
-  const kitOf = lastOf((file) => readKitFile(file, vocabulary));
-  const activityOf = lastOf((file) => readActivityFile(file, vocabulary));
-  const visitOf = lastOf(readVisitFile);
+  const readers = {
+    kit: lastOf((file, tree) => readKitFile(file, vocabulary, tree)),
+    activity: lastOf((file, tree) => readActivityFile(file, vocabulary, tree)),
+    visit: lastOf(readVisitFile),
+  };
   const sources = (texts: Texts) => ({
-    kit: kitOf(texts.kit).source,
-    activity: activityOf(texts.activity).source,
-    visit: visitOf(texts.visit).source,
+    kit: readers.kit.of(texts.kit).source,
+    activity: readers.activity.of(texts.activity).source,
+    visit: readers.visit.of(texts.visit).source,
   });
   return {
     edited: (texts, { file, path, value }) => {
-      const text = withValue(sources(texts)[file], path, value);
+      const tree = readers[file].treeOf(texts[file]);
+      const fresh = withValueInTree(tree, path, value);
+      if (fresh !== null) readers[file].follow(fresh);
+      const text = fresh?.source.text ?? withValue(tree.source, path, value);
       return text === null ? null : { ...texts, [file]: { ...texts[file], text } };
     },
     now: ({ texts, language, chosen }) => {
-      const { kit } = kitOf(texts.kit);
-      const { activity } = activityOf(texts.activity);
-      const { visit } = visitOf(texts.visit);
+      const { kit } = readers.kit.of(texts.kit);
+      const { activity } = readers.activity.of(texts.activity);
+      const { visit } = readers.visit.of(texts.visit);
       const mark = activity === null ? null : tableIn(activity, chosen);
       if (kit === null || activity === null || visit === null || mark === null) return null;
       const table = prepareOne(kit, activity, visit, mark);
@@ -48,11 +72,14 @@ export function prepareBench(): PrepareBench {
       const words = activity.tables.find((each) => each.mark === mark);
       const written = words?.setups.find((each) => each.mark === prepared?.setup.mark);
       if (prepared === null || words === undefined || written === undefined)
-        return { rows: tableRows(language, table), setup: null };
+        return { view: { rows: tableRows(language, table), setup: null }, drawings: () => [] };
       const { kit: inKit, activity: inActivity, visit: inVisit } = sources(texts);
       const roots = { kit: inKit.root, activity: inActivity.root, visit: inVisit.root };
       const groups = fieldGroups({ language, kit, activity, roots, parts: prepared.parts }, words, written);
-      return { rows: tableRows(language, table), setup: setupView(language, table, prepared, groups) };
+      return {
+        view: { rows: tableRows(language, table), setup: setupView(language, table, prepared, groups) },
+        drawings: () => setupDrawings(language, table, prepared),
+      };
     },
     whole: ({ texts, language }) => {
       const prepared = prepare({ ...texts });
@@ -93,12 +120,23 @@ function findingViews(language: 'en' | 'es', texts: Texts, prepared: Prepared): 
   });
 }
 
-/** A reader that knows the last file it was given. */
-function lastOf<T extends { readonly source: SourceFile }>(read: (file: SourceText) => T) {
+/** A reader that knows the last file it was given, and its tree. */
+function lastOf<T extends { readonly source: SourceFile; readonly diagnostics: readonly Diagnostic[] }>(
+  read: (file: SourceText, tree?: YamlTree) => T,
+) {
   let last: { readonly file: SourceText; readonly found: T } | null = null;
-  return (file: SourceText): T => {
+  const of = (file: SourceText, tree?: YamlTree): T => {
     if (last === null || last.file.text !== file.text || last.file.name !== file.name)
-      last = { file, found: read(file) };
+      last = { file, found: read(file, tree) };
     return last.found;
+  };
+  return {
+    of,
+    treeOf: (file: SourceText): YamlTree => {
+      const { source, diagnostics } = of(file);
+      const root = source.root?.kind === 'map' ? source.root : null;
+      return { source, root, diagnostics: diagnostics.filter(({ code }) => code.startsWith('syntax.')) };
+    },
+    follow: (tree: YamlTree): void => void of(tree.source, tree),
   };
 }

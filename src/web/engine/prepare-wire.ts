@@ -19,7 +19,11 @@ export interface Chosen {
   readonly setup: string;
 }
 
-export interface Asked {
+/** What the page asks of a thread: the setup in hand at once, or everything that follows from the texts. */
+export type Asked = AskedNow | AskedWhole;
+
+export interface AskedNow {
+  readonly job: 'now';
   readonly number: number;
   readonly language: 'en' | 'es';
   readonly texts: Texts;
@@ -27,13 +31,39 @@ export interface Asked {
   readonly chosen: Chosen | null;
 }
 
-/** The table in hand comes first; `whole` follows with all tables and what is found in the files. */
-export interface Answered {
+export interface AskedWhole {
+  readonly job: 'whole';
+  readonly number: number;
+  readonly language: 'en' | 'es';
+  readonly texts: Texts;
+}
+
+/** Figures and strip come first, the drawings as soon as they are made. */
+export type Answered = AnsweredNow | AnsweredDrawings | AnsweredWhole;
+
+export interface AnsweredNow {
+  readonly job: 'now';
   readonly number: number;
   /** With the edit made; `null` where it could not be made. */
   readonly texts: Texts | null;
   readonly now: TableNow | null;
-  readonly whole: Whole | null;
+}
+
+export interface AnsweredDrawings {
+  readonly job: 'drawings';
+  readonly number: number;
+  readonly drawings: readonly DrawingView[];
+}
+
+export interface AnsweredWhole {
+  readonly job: 'whole';
+  readonly number: number;
+  readonly whole: Whole;
+}
+
+export interface DrawingView {
+  readonly title: string | null;
+  readonly svg: string;
 }
 
 export interface TableNow {
@@ -68,7 +98,6 @@ export interface SetupView extends Chosen {
   readonly schoolbook: string;
   readonly why: string;
   readonly narrows: string;
-  readonly drawings: readonly { readonly title: string | null; readonly svg: string }[];
   readonly strip: string | null;
   readonly groups: readonly FieldGroup[];
 }

@@ -2,6 +2,7 @@ import { isNotDefined } from '../../core/description/not-defined.ts';
 import { titleIn } from '../../core/files/titles.ts';
 import type { PreparedSetup, PreparedTable } from '../../core/prepare.ts';
 import { paintDrawing } from '../../documents/drawing/paint-drawing.ts';
+import { fragment } from '../../documents/pages/fragment.ts';
 import { scaleEnds } from '../../documents/pages/reading-lines.ts';
 import type { SetupSheet } from '../../documents/pages/sheet.ts';
 import { setupSheet } from '../../documents/prepare.ts';
@@ -22,7 +23,7 @@ import {
   textbookInBoth,
   textbookText,
 } from '../../documents/text/prediction-text.ts';
-import type { FieldGroup, SetupView, TableRows } from './prepare-wire.ts';
+import type { DrawingView, FieldGroup, SetupView, TableRows } from './prepare-wire.ts';
 
 type Language = 'en' | 'es';
 
@@ -65,16 +66,13 @@ export function setupView(
     schoolbook: schoolbookText(language, sheet),
     why: reasonText(language, sheet),
     narrows: narrowingText(language, prediction),
-    drawings: drawings(language, table, sheet),
     strip:
       strip === null
         ? null
-        : readingStrip(strip, {
-            language,
-            name: `strip ${table.mark} ${sheet.mark}`,
-            length: STRIP,
-            hideGood: false,
-          }),
+        : fragment(
+            readingStrip(strip, { language, name: 'strip', length: STRIP, hideGood: false }),
+            `setup ${sheet.mark}`,
+          ),
     groups,
   };
 }
@@ -86,7 +84,13 @@ function schoolbookText(language: Language, { prediction: { textbook, graduation
   return grams === null ? newtons : `${newtons} (${grams})`;
 }
 
-function drawings(language: Language, table: PreparedTable, sheet: SetupSheet): SetupView['drawings'] {
+/** How it stands, drawn; where it is drawn at several moments, each by itself. */
+export function setupDrawings(
+  language: Language,
+  table: PreparedTable,
+  prepared: PreparedSetup,
+): readonly DrawingView[] {
+  const sheet = setupSheet(prepared);
   const heading = sentence(language, 'page.setup', { mark: sheet.mark });
   return sheet.figures.map(({ title, drawing }) => {
     const named =
@@ -98,6 +102,6 @@ function drawings(language: Language, table: PreparedTable, sheet: SetupSheet): 
       load: sheet.load,
       scaleEnds: sheet.scale === null ? null : scaleEnds(language, sheet.scale),
     });
-    return { title: title === null ? null : named, svg };
+    return { title: title === null ? null : named, svg: fragment(svg, `setup ${sheet.mark}`) };
   });
 }

@@ -1,29 +1,34 @@
 import { useEffect, useState } from 'preact/hooks';
-import type { Edit, FieldGroup, FieldView, SetupView } from '../engine/prepare-wire.ts';
+import type { Edit, FieldGroup, FieldView } from '../engine/prepare-wire.ts';
 import type { PrepareSay } from '../words/prepare-words.ts';
+import { useKeptNodes } from './kept-nodes.ts';
 
 export interface FieldListProps {
   readonly say: PrepareSay;
-  readonly view: SetupView;
+  readonly setup: string;
+  readonly groups: readonly FieldGroup[];
   readonly turn: number;
   readonly edit: (edit: Edit) => void;
 }
 
 /** All that may be changed at the setup in hand: its own fields, what its table needs, and each part in it. */
-export function FieldList({ say, view, turn, edit }: FieldListProps) {
+export function FieldList({ say, setup, groups, turn, edit }: FieldListProps) {
+  const kept = useKeptNodes();
   return (
     <section class="fields" aria-labelledby="to-change">
       <h2 id="to-change">{say('prepare.change')}</h2>
-      {view.groups.map((group) => {
+      {groups.map((group) => {
         const written = group.fields.filter(({ value }) => value !== '');
         const rest = group.fields.filter(({ value }) => value === '');
         const show = (fields: readonly FieldView[]) =>
-          fields.map((field) => (
-            <OneField key={placeOf(field)} say={say} field={field} turn={turn} edit={edit} />
-          ));
+          fields.map((field) =>
+            kept(placeOf(field), [field, turn], () => (
+              <OneField key={placeOf(field)} say={say} field={field} turn={turn} edit={edit} />
+            )),
+          );
         return (
           <fieldset key={placeOf(group.fields[0])}>
-            <legend>{headingOf(say, view, group)}</legend>
+            <legend>{headingOf(say, setup, group)}</legend>
             {show(written)}
             {rest.length > 0 && (
               <details>
@@ -42,9 +47,9 @@ export function FieldList({ say, view, turn, edit }: FieldListProps) {
 
 const placeOf = (field: FieldView | undefined): string => `${field?.file} ${field?.path.join(' ')}`;
 
-function headingOf(say: PrepareSay, view: SetupView, { heading, kind, fields }: FieldGroup): string {
+function headingOf(say: PrepareSay, setup: string, { heading, kind, fields }: FieldGroup): string {
   if (kind !== null) return say('prepare.of-part', { mark: heading, kind });
-  if (heading === view.setup) return say('prepare.of-setup', { mark: heading });
+  if (heading === setup) return say('prepare.of-setup', { mark: heading });
   const isTable = fields[0]?.path.includes('roles') === true;
   return say(isTable ? 'prepare.of-table' : 'prepare.of-stage', { mark: heading });
 }

@@ -1,6 +1,6 @@
-import { useEffect } from 'preact/hooks';
+import { useEffect, useMemo } from 'preact/hooks';
 import type { DeviceStore } from '../device/device-store.ts';
-import type { Texts } from '../engine/prepare-wire.ts';
+import type { FindingView, Texts } from '../engine/prepare-wire.ts';
 import { prepareSayIn } from '../words/prepare-words.ts';
 import { demoTexts } from './demo-texts.ts';
 import { FieldList } from './field-list.tsx';
@@ -15,11 +15,13 @@ export interface PrepareScreenProps {
   readonly first: Texts;
 }
 
+const NOTHING_FOUND: readonly FindingView[] = [];
+
 /** Prepare: what will each setup read, and what should I change tonight? */
 export function PrepareScreen({ language, store, first }: PrepareScreenProps) {
   const say = prepareSayIn(language);
   const work = usePrepareWork(language, store, first);
-  const { history, whole, setup, undo, redo } = work;
+  const { history, whole, setup, groups, undo, redo } = work;
   useEffect(() => {
     const onKey = (event: KeyboardEvent): void => {
       if (!(event.ctrlKey || event.metaKey) || event.altKey) return;
@@ -35,6 +37,23 @@ export function PrepareScreen({ language, store, first }: PrepareScreenProps) {
   const state = work.isStopped
     ? say('prepare.stopped')
     : say(work.isSettled ? 'prepare.settled' : 'prepare.working');
+  const findings = whole?.findings ?? NOTHING_FOUND;
+  const files = useMemo(
+    () => <FileTexts say={say} texts={history.now} findings={findings} write={work.write} />,
+    [history.now, findings],
+  );
+  const place = setup?.setup ?? '';
+  const fields = useMemo(
+    () => <FieldList say={say} setup={place} groups={groups} turn={work.turn} edit={work.edit} />,
+    [place, groups, work.turn],
+  );
+  const list = useMemo(
+    () =>
+      whole === null || whole.tables.length === 0 ? null : (
+        <SetupList say={say} whole={whole} chosen={setup} choose={work.choose} />
+      ),
+    [whole, setup?.table, place],
+  );
   return (
     <>
       <header class="prepare-head">
@@ -64,9 +83,7 @@ export function PrepareScreen({ language, store, first }: PrepareScreenProps) {
         )}
       </header>
       <main class="prepare-place">
-        {whole !== null && whole.tables.length > 0 && (
-          <SetupList say={say} whole={whole} chosen={setup} choose={work.choose} />
-        )}
+        {list}
         {setup === null ? (
           <section class="figures">
             <h2>{say('prepare.none')}</h2>
@@ -74,11 +91,17 @@ export function PrepareScreen({ language, store, first }: PrepareScreenProps) {
           </section>
         ) : (
           <>
-            <SetupFigures say={say} view={setup} isBuilt={work.isBuilt} findings={whole?.findings ?? []} />
-            <FieldList say={say} view={setup} turn={work.turn} edit={work.edit} />
+            <SetupFigures
+              say={say}
+              view={setup}
+              drawings={work.drawings}
+              isBuilt={work.isBuilt}
+              findings={findings}
+            />
+            {fields}
           </>
         )}
-        <FileTexts say={say} texts={history.now} findings={whole?.findings ?? []} write={work.write} />
+        {files}
       </main>
     </>
   );

@@ -1,6 +1,17 @@
 import { useEffect, useRef, useState } from 'preact/hooks';
 import type { DeviceStore } from '../device/device-store.ts';
-import type { Answered, Chosen, Edit, FileKind, SetupView, Texts, Whole } from '../engine/prepare-wire.ts';
+import type {
+  AnsweredNow,
+  Chosen,
+  DrawingView,
+  Edit,
+  FieldGroup,
+  FileKind,
+  SetupView,
+  TableNow,
+  Texts,
+  Whole,
+} from '../engine/prepare-wire.ts';
 import { type PrepareEngine, startEngine } from './prepare-engine.ts';
 import { historyFrom, redone, type TextHistory, undone, withTexts } from './text-history.ts';
 
@@ -10,6 +21,8 @@ export interface PrepareWork {
   readonly whole: Whole | null;
   /** The last that could be reckoned; `isBuilt` falls where the files give none just now. */
   readonly setup: SetupView | null;
+  readonly drawings: readonly DrawingView[];
+  readonly groups: readonly FieldGroup[];
   readonly isBuilt: boolean;
   readonly isSettled: boolean;
   readonly isRefused: boolean;
@@ -28,63 +41,89 @@ export interface PrepareWork {
 /** What is typed at one place without such a pause, in milliseconds, is one step back. */
 const STROKE = 1000;
 
+/** So long after an edit, in milliseconds, its file is shown and kept, and the list of setups follows. */
+const SOON = 40;
+
 export function usePrepareWork(language: 'en' | 'es', store: DeviceStore, first: Texts): PrepareWork {
   const [history, setHistory] = useState(() => historyFrom(first));
   const [whole, setWhole] = useState<Whole | null>(null);
   const [setup, setSetup] = useState<SetupView | null>(null);
+  const [drawings, setDrawings] = useState<readonly DrawingView[]>([]);
   const [flags, setFlags] = useState({ isBuilt: true, isSettled: false, isRefused: false, isStopped: false });
+  const [groups, setGroups] = useState<readonly FieldGroup[]>([]);
   const [isKept, setKept] = useState(store.isKept());
   const [turn, setTurn] = useState(0);
   const now = useRef(history);
+  const shown = useRef(history);
+  shown.current = history;
+  const inHand = useRef('');
   const chosen = useRef<Chosen | null>(null);
   const stroke = useRef({ place: '', at: 0 });
   const engine = useRef<PrepareEngine | null>(null);
 
+  const later = useRef<ReturnType<typeof setTimeout> | undefined>(undefined);
+  const heard = useRef<TableNow | null>(null);
   const keep = (next: TextHistory): void => {
     now.current = next;
     setHistory(next);
     void store.keepNote('texts', next.now).then(() => setKept(store.isKept()));
   };
-  const step = (texts: Texts, place: string): void => {
+  /** Strip and key are shown first: list, fields and texts need not move in the same moment. */
+  const showRest = (): void => {
+    clearTimeout(later.current);
+    if (heard.current !== null) {
+      const { rows, setup: found } = heard.current;
+      setWhole((before) => withRows(before, rows));
+      if (found !== null) setGroups(found.groups);
+    }
+    if (now.current !== shown.current) keep(now.current);
+  };
+  const stepped = (texts: Texts, place: string): TextHistory => {
     const at = Date.now();
     const isSame = place === stroke.current.place && at - stroke.current.at < STROKE;
     stroke.current = { place, at };
-    keep(withTexts(now.current, texts, isSame));
+    return withTexts(now.current, texts, isSame);
   };
   const ask = (edit: Edit | null = null): void => {
-    setFlags((before) => ({ ...before, isSettled: false }));
+    if (edit === null) setFlags((before) => ({ ...before, isSettled: false }));
     engine.current?.ask({ edit, chosen: chosen.current, language });
   };
-  const hear = (answer: Answered, edit: Edit | null, isLatest: boolean): void => {
-    if (edit !== null) {
-      const { file, path } = edit;
-      const text = answer.texts?.[file].text;
-      setFlags((before) => ({ ...before, isRefused: text === undefined }));
-      if (text !== undefined)
-        step(
-          { ...now.current.now, [file]: { ...now.current.now[file], text } },
-          JSON.stringify([file, path]),
-        );
-    }
-    if (answer.whole !== null) {
-      if (isLatest) setWhole(answer.whole);
-      setFlags((before) => ({ ...before, isSettled: isLatest }));
-      return;
-    }
+  const hearNow = (answer: AnsweredNow, edit: Edit | null): void => {
     const found = answer.now?.setup ?? null;
-    setFlags((before) => ({ ...before, isBuilt: found !== null }));
-    if (answer.now !== null) setWhole((before) => withRows(before, answer.now?.rows));
-    if (found !== null) {
-      chosen.current ??= { table: found.table, setup: found.setup };
-      setSetup(found);
+    const text = edit === null ? undefined : answer.texts?.[edit.file].text;
+    setFlags((before) => ({
+      ...before,
+      isSettled: false,
+      isBuilt: found !== null,
+      isRefused: edit !== null && text === undefined,
+    }));
+    heard.current = answer.now;
+    if (edit !== null && text !== undefined) {
+      const { file, path } = edit;
+      const texts = { ...now.current.now, [file]: { ...now.current.now[file], text } };
+      now.current = stepped(texts, JSON.stringify([file, path]));
     }
+    if (found === null || placeOf(found) !== inHand.current) showRest();
+    else {
+      clearTimeout(later.current);
+      later.current = setTimeout(showRest, SOON);
+    }
+    if (found === null) return;
+    chosen.current ??= { table: found.table, setup: found.setup };
+    if (placeOf(found) !== inHand.current) setDrawings([]);
+    inHand.current = placeOf(found);
+    setSetup(found);
   };
   useEffect(() => {
-    engine.current = startEngine(
-      () => now.current.now,
-      hear,
-      () => setFlags((before) => ({ ...before, isStopped: true })),
-    );
+    engine.current = startEngine(() => now.current.now, {
+      now: hearNow,
+      drawings: (answer) => afterFrame(() => setDrawings(answer.drawings)),
+      whole: (answer) => {
+        setWhole(answer.whole);
+        setFlags((before) => ({ ...before, isSettled: true }));
+      },
+      fail: () => setFlags((before) => ({ ...before, isStopped: true })),
+    });
     ask();
   }, []);
   const turnTo = (next: TextHistory | null): void => {
@@ -98,6 +137,8 @@ export function usePrepareWork(language: 'en' | 'es', store: DeviceStore, first:
     history,
     whole,
     setup,
+    drawings,
+    groups,
     ...flags,
     isKept,
     turn,
@@ -108,7 +149,7 @@ export function usePrepareWork(language: 'en' | 'es', store: DeviceStore, first:
     edit: (edit) => ask(edit),
     write: (kind, text, name) => {
       const file = now.current.now[kind];
-      step({ ...now.current.now, [kind]: { name: name ?? file.name, text } }, `${kind} as text`);
+      keep(stepped({ ...now.current.now, [kind]: { name: name ?? file.name, text } }, `${kind} as text`));
       ask();
     },
     put: (texts) => turnTo(withTexts(now.current, texts)),
@@ -116,6 +157,14 @@ export function usePrepareWork(language: 'en' | 'es', store: DeviceStore, first:
     redo: () => turnTo(redone(now.current)),
   };
 }
+
+/** Behind the next frame, also where the page is hidden and has no frames. */
+const afterFrame = (act: () => void): void => {
+  if (document.hidden) act();
+  else requestAnimationFrame(() => setTimeout(act));
+};
+
+const placeOf = ({ table, setup }: Chosen): string => JSON.stringify([table, setup]);
 
 const withRows = (whole: Whole | null, rows: Whole['tables'][number] | undefined): Whole | null =>
   whole === null || rows === undefined

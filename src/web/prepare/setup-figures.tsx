@@ -1,20 +1,17 @@
-import type { FindingView, SetupView } from '../engine/prepare-wire.ts';
+import type { DrawingView, FindingView, SetupView } from '../engine/prepare-wire.ts';
 import type { PrepareSay } from '../words/prepare-words.ts';
+import { Picture } from './picture.tsx';
 
 export interface SetupFiguresProps {
   readonly say: PrepareSay;
   readonly view: SetupView;
+  readonly drawings: readonly DrawingView[];
   readonly isBuilt: boolean;
   readonly findings: readonly FindingView[];
 }
 
-// Our own engine drew it, and escapes every text of a file in it.
-const Picture = ({ svg }: { readonly svg: string }) => (
-  <div class="picture" dangerouslySetInnerHTML={{ __html: svg }} />
-);
-
 /** One setup: how it stands, what it will read, what the schoolbook says and why the two differ. */
-export function SetupFigures({ say, view, isBuilt, findings }: SetupFiguresProps) {
+export function SetupFigures({ say, view, drawings, isBuilt, findings }: SetupFiguresProps) {
   const here = findings.filter((each) => isAt(each, view));
   return (
     <section class={isBuilt ? 'figures' : 'figures before'} aria-labelledby="setup-in-hand">
@@ -40,7 +37,7 @@ export function SetupFigures({ say, view, isBuilt, findings }: SetupFiguresProps
         </div>
       </dl>
       {view.strip !== null && <Picture svg={view.strip} />}
-      {view.drawings.map(({ title, svg }) => (
+      {drawings.map(({ title, svg }) => (
         <div key={title}>
           {title !== null && <h3>{title}</h3>}
           <Picture svg={svg} />

@@ -1,5 +1,6 @@
-import type { Chosen, FindingView, Whole } from '../engine/prepare-wire.ts';
+import type { Chosen, FindingView, TableRows, Whole } from '../engine/prepare-wire.ts';
 import type { PrepareSay } from '../words/prepare-words.ts';
+import { useKeptNodes } from './kept-nodes.ts';
 
 export interface SetupListProps {
   readonly say: PrepareSay;
@@ -10,39 +11,52 @@ export interface SetupListProps {
 
 /** Every table with its setups: the good range of each, or the word that says why there is none. */
 export function SetupList({ say, whole, chosen, choose }: SetupListProps) {
+  const kept = useKeptNodes();
   return (
     <nav class="setup-list" aria-label={say('prepare.tables')}>
       <h2>{say('prepare.tables')}</h2>
       {whole.tables.map((table, n) => {
         const count = atTable(whole.findings, n).filter(({ severity }) => severity !== 'note').length;
-        const row = (mark: string, text: string) => (
-          <li key={mark}>
-            <button
-              type="button"
-              aria-pressed={chosen?.table === table.mark && chosen.setup === mark}
-              onClick={() => choose({ table: table.mark, setup: mark })}
-            >
-              <b>{mark}</b> <span>{text}</span>
-            </button>
-          </li>
-        );
-        return (
-          <section key={table.mark}>
-            <h3>
-              {table.mark} {table.title}
-            </h3>
-            <p class="hint">
-              {table.machine};{' '}
-              {count === 0 ? `✓ ${say('prepare.fine')}` : `! ${say('prepare.look', { count })}`}
-            </p>
-            <ul>
-              {table.rows.map(({ mark, good }) => row(mark, good))}
-              {table.notPrepared.map((mark) => row(mark, `× ${say('prepare.unbuilt')}`))}
-            </ul>
-          </section>
-        );
+        const setup = chosen?.table === table.mark ? chosen.setup : null;
+        return kept(table.mark, [table, count, setup], () => (
+          <OneTable key={table.mark} say={say} table={table} count={count} chosen={setup} choose={choose} />
+        ));
       })}
     </nav>
+  );
+}
+
+interface OneTableProps extends Pick<SetupListProps, 'say' | 'choose'> {
+  readonly table: TableRows;
+  readonly count: number;
+  readonly chosen: string | null;
+}
+
+function OneTable({ say, table, count, chosen, choose }: OneTableProps) {
+  const row = (mark: string, text: string) => (
+    <li key={mark}>
+      <button
+        type="button"
+        aria-pressed={chosen === mark}
+        onClick={() => choose({ table: table.mark, setup: mark })}
+      >
+        <b>{mark}</b> <span>{text}</span>
+      </button>
+    </li>
+  );
+  return (
+    <section>
+      <h3>
+        {table.mark} {table.title}
+      </h3>
+      <p class="hint">
+        {table.machine}; {count === 0 ? `✓ ${say('prepare.fine')}` : `! ${say('prepare.look', { count })}`}
+      </p>
+      <ul>
+        {table.rows.map(({ mark, good }) => row(mark, good))}
+        {table.notPrepared.map((mark) => row(mark, `× ${say('prepare.unbuilt')}`))}
+      </ul>
+    </section>
   );
 }
 
