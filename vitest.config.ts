@@ -9,5 +9,7 @@ export default defineConfig({
     // Packing and installing starts several processes; everything else is done within a second.
     // Setting nine tables' paper takes a quiet machine 6 s; a busy one may take its time.
     testTimeout: 60_000,
+    // Without this one of two processors stands idle.
+    maxWorkers: '100%',
   },
 });

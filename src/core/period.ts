@@ -4,7 +4,7 @@ import { type AskedPeriod, askedPeriod, type BuiltTable } from './files/class-ro
 import { plainDay } from './files/day-words.ts';
 import type { PeriodChanges } from './files/period-changes.ts';
 import type { Prepared } from './prepare.ts';
-import { seconds } from './quantities/brands.ts';
+import { type Seconds, seconds } from './quantities/brands.ts';
 import { arrange } from './rotation/arrange.ts';
 import type { Arrangement } from './rotation/arrangement.ts';
 import { betweenClasses } from './rotation/between-classes.ts';
@@ -12,6 +12,7 @@ import { chanceToFinish } from './rotation/chance-to-finish.ts';
 import type { ClassPeriod, Period, PeriodChance } from './rotation/class-period.ts';
 import { type ExtraTasks, extraTasks } from './rotation/extra-tasks.ts';
 import { gains } from './rotation/gain.ts';
+import { nothingToPlan } from './rotation/nothing-to-plan.ts';
 import type { Rotation } from './rotation/rotation.ts';
 import type { SearchEffort } from './rotation/shop.ts';
 import type { Timetable } from './rotation/timetable.ts';
@@ -64,14 +65,16 @@ export function askedPeriods(prepared: Prepared, changes: PeriodChanges): readon
 function planned(asked: AskedPeriod, extra: ExtraTasks, options: PeriodOptions): ClassPeriod {
   const { rotation } = asked;
   const { effort, withGains } = options;
-  const outcome = arrange(rotation, effort);
+  const nothing = nothingToPlan(rotation);
+  const outcome: Arrangement =
+    nothing === null ? arrange(rotation, effort) : { kind: 'unknown', why: nothing };
   const timetable = timetableIn(outcome);
   return {
     ...asked,
     outcome,
     chance: timetable === null ? null : chanceOf(rotation, timetable, effort.seed),
     waits: timetable === null ? [] : extraTasks(rotation, timetable, extra),
-    gains: withGains ? gainsOf(rotation, timetable, effort.seed) : [],
+    gains: withGains && nothing === null ? gainsOf(rotation, timetable, effort.seed) : [],
     underWay: null,
   };
 }
@@ -79,10 +82,17 @@ function planned(asked: AskedPeriod, extra: ExtraTasks, options: PeriodOptions):
 const timetableIn = (outcome: Arrangement): Timetable | null =>
   outcome.kind === 'timetable' ? outcome.timetable : null;
 
-function chanceOf(rotation: Rotation, timetable: Timetable, seed: number): PeriodChance {
-  const inTime = chanceToFinish(rotation, timetable, { seed, signal: 'slowest' });
+/** What chance does to a plan: of a whole period, or of what is left of it from `now` on. */
+export function chanceOf(
+  rotation: Rotation,
+  timetable: Timetable,
+  seed: number,
+  now?: Seconds,
+): PeriodChance {
+  const asked = { seed, ...(now === undefined ? {} : { now }) };
+  const inTime = chanceToFinish(rotation, timetable, { ...asked, signal: 'slowest' });
   const byTheClock =
-    timetable.way === 'free' ? null : chanceToFinish(rotation, timetable, { seed, signal: 'planned' });
+    timetable.way === 'free' ? null : chanceToFinish(rotation, timetable, { ...asked, signal: 'planned' });
   return {
     byTheBell: inTime.allDone.share,
     ends: inTime.ends,

@@ -1,4 +1,4 @@
-import { extraIn, type PeriodOptions } from './period.ts';
+import { chanceOf, extraIn, type PeriodOptions } from './period.ts';
 import type { Prepared } from './prepare.ts';
 import type { Seconds } from './quantities/brands.ts';
 import type { ClassPeriod, Period } from './rotation/class-period.ts';
@@ -21,7 +21,7 @@ export interface PeriodSoFar {
 
 /**
  * The period as planned -> what has been done -> what is left, with the fewest changes. Who did what stays done, nobody
- * repeats a table. How likely all are done by the bell is not told anew: a part of what chance does is known by then.
+ * repeats a table -> how likely what is left is done by the bell.
  */
 export function planOn(
   prepared: Prepared,
@@ -61,7 +61,7 @@ function onward(
     rotation,
     closed: [...period.closed, ...brokenTables(changes, now)],
     outcome: { kind: 'timetable', timetable, shortage },
-    chance: null,
+    chance: chanceOf(rotation, timetable, effort.seed, now),
     waits: extraTasks(rotation, timetable, extraIn(prepared)).filter(({ to }) => to > now),
     gains: [],
     underWay: {

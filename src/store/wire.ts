@@ -156,6 +156,8 @@ export interface TeacherParts {
   /** The rotation chart as SVG, and what changed when it was planned anew, in a sentence. */
   readonly plan: { readonly chart: string; readonly remarks: readonly string[] };
   readonly arrival: readonly ArrivalRow[];
+  /** What a group's paper chart asks, in its order. */
+  readonly chart: readonly ChartTable[];
   /** What is wrong with the files, and what could not be worked out, a text each; never a reading lost. */
   readonly trouble: readonly string[];
   /** `table/1` and so on: one part a table. */
@@ -210,6 +212,21 @@ export interface TeacherReading {
   readonly isAskedAgain: boolean;
 }
 
+export interface ChartTable {
+  readonly table: string;
+  readonly title: string;
+  readonly rows: readonly ChartRow[];
+}
+
+/** A row asks one thing: a number with its unit, how easy it felt from 1 to 5, or turns counted. */
+export interface ChartRow {
+  readonly setup: string;
+  readonly asks: 'number' | 'ease' | 'turns';
+  /** Printed behind the number; `null` where groups write it themselves. */
+  readonly unit: string | null;
+  readonly isExtra: boolean;
+}
+
 export interface ArrivalRow {
   readonly table: string;
   readonly setup: string;
@@ -231,6 +248,8 @@ export interface HelperParts {
     readonly isHere: boolean;
   }[];
   readonly card: GroupCard;
+  /** The reading to take here before the class comes; empty where there is none. */
+  readonly arrival: readonly ArrivalRow[];
 }
 
 /** RFC 9457. */

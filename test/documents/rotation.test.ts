@@ -183,11 +183,6 @@ it('what was done before now stands beside what is planned anew, once', () => {
   expect(text).toContain('Planned anew at 9:10:40.');
   expect(text).toContain('Visits done, which stay done: 6.');
   expect(text).toContain('Places that differ from the plan before: 3.');
-  expect(text).not.toContain('not reckoned for a plan');
-  const unreckoned = demoPeriod({ chance: null, underWay: { now: seconds(640), done, changes: 3 } });
-  expect(unwrapped(rotationText('en', demo, dayOf(unreckoned)))).toContain(
-    'How likely it is that all are done by the bell is not reckoned for a plan that is under way.',
-  );
   const stays = JSON.parse(rotationJson(demo, dayOf(period))).classes[0].stays;
   expect(stays).toHaveLength(before.outcome.timetable.stays.length);
   expect(stays.filter((stay: { isDone: boolean }) => stay.isDone)).toHaveLength(6);

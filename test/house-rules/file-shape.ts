@@ -3,6 +3,8 @@ import type { Fault } from './fault.ts';
 import { lineOf, parse, type SourceFile, visit } from './source-file.ts';
 
 const MOST_LINES = 300;
+/** A helper is a grown-up at a table: her page bears the name of her seat. */
+const SEAT = /^src\/web\/helper(\/|\.html$)/;
 const FORBIDDEN = /(^|\/)(utils?|helpers?|common|shared|misc)(\/|\.|$)|(^|\/)types\.ts$/;
 const KEBAB = /^[a-z0-9]+(-[a-z0-9]+)*(\.[a-z0-9]+(-[a-z0-9]+)*)+$/;
 const CONFIGURATION = /^[a-z]+\.config\.ts$/;
@@ -19,7 +21,8 @@ export function lengthFaults(file: SourceFile): readonly Fault[] {
 /** A file is named for the noun it defines, in kebab-case; a drawer for odds and ends has no name here. */
 export function nameFaults(path: string): readonly Fault[] {
   const fault = (says: string): readonly Fault[] => [{ path, line: 1, says }];
-  if (FORBIDDEN.test(path)) return fault('a name that says nothing about what it holds; circles begin there');
+  if (FORBIDDEN.test(path) && !SEAT.test(path))
+    return fault('a name that says nothing about what it holds; circles begin there');
   const name = path.slice(path.lastIndexOf('/') + 1);
   if (path.startsWith('src/') && !/^tsconfig\.json$|(?<!\.d)\.ts$/.test(name) && !isOfPage(path))
     return fault('src holds TypeScript; what is built belongs in build/');

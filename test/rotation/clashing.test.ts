@@ -169,4 +169,36 @@ describe('several clashes at once', () => {
       ['D first 3', 'D first 4'],
     ]);
   });
+
+  const all = (asked: Rotation): readonly (readonly string[])[] => {
+    const arrangement = arrange(asked, EFFORT);
+    if (arrangement.kind !== 'clash') throw new Error(`a ${arrangement.kind}, not a clash`);
+    return [arrangement.wishes, ...arrangement.alsoClashing].map((set) => set.map(({ id }) => id).sort());
+  };
+  const together = wish('together', { kind: 'together', groups: ['A', 'B'] });
+  const doesTwo = wish('B does 2', { kind: 'does', group: 'B', table: '2' });
+
+  test('what is never there as tables free up does not hide what clashes for want of time', () => {
+    const closing = plain([together, closed('2', 0, null), doesTwo], { way: 'free' });
+    expect(all(closing)).toEqual([['together'], ['2 closed', 'B does 2']]);
+    const allDo = wish('all do 1', { kind: 'does', table: '1', group: null });
+    const hasty = plain([together, allDo], { way: 'free', bell: minutes(15) });
+    expect(all(hasty)).toEqual([['together'], ['all do 1', 'bell', 'copies 1']]);
+    const both = plain([together, inOrder('1', '3'), inOrder('3', '1'), closed('2', 0, null), doesTwo], {
+      way: 'free',
+    });
+    expect(all(both)).toEqual([['together'], ['1 before 3', '3 before 1'], ['2 closed', 'B does 2']]);
+  });
+
+  test.each(['signal', 'free'] as const)(
+    'the smallest is told first, whether it is of order or of time, %s',
+    (way) => {
+      const circle = [inOrder('1', '3'), inOrder('3', '4'), inOrder('4', '1')];
+      const sets = all(plain([...circle, closed('2', 0, null), doesTwo], { way }));
+      expect(sets).toEqual([
+        ['2 closed', 'B does 2'],
+        ['1 before 3', '3 before 4', '4 before 1'],
+      ]);
+    },
+  );
 });

@@ -7,7 +7,7 @@ import { type VisitAtDesk, visitAtDesk } from '../../src/server/desk/visit-at-de
 import type { Happening, Seat, Stored } from '../../src/store/entry.ts';
 import type { GroupParts, HelperParts, TeacherParts, TeacherTable } from '../../src/store/wire.ts';
 
-type Change = (text: string, file: 'kit' | 'activity' | 'visit') => string;
+export type Change = (text: string, file: 'kit' | 'activity' | 'visit') => string;
 
 /** The demo's visit as a server opens it; a file's text may be changed first. */
 export function demoOpened(changed: Change = (text) => text): OpenVisit {

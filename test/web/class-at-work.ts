@@ -12,12 +12,13 @@ import { sqliteJournal } from '../../src/server/storage/sqlite-journal.ts';
 import { sqlitePasses } from '../../src/server/storage/sqlite-passes.ts';
 import { sqliteVisits } from '../../src/server/storage/sqlite-visits.ts';
 import type { Stored } from '../../src/store/entry.ts';
-import { demoOpened } from '../server/demo-desk.ts';
+import { type Change, demoOpened } from '../server/demo-desk.ts';
 import { PLAIN_HOST } from './class-in-hand.ts';
 
 /** The project's own server with the demo and the desk that judges it, for real browsers. */
 export interface ClassAtWork {
   readonly code: string;
+  readonly helperCode: string;
   readonly address: (host?: string) => string;
   /** Lets the teacher in, once. */
   readonly link: (host?: string) => string;
@@ -28,17 +29,18 @@ export interface ClassAtWork {
 /** What is made of files and language never changes: it is prepared once for all tests. */
 const prepared = new Map<Language, VisitAtDesk>();
 
-export async function classAtWork(language: Language = 'en'): Promise<ClassAtWork> {
+/** With other files than the demo's, what is prepared is made anew. */
+export async function classAtWork(language: Language = 'en', changed?: Change): Promise<ClassAtWork> {
   const { connection } = openDatabase(':memory:');
   const chance = (bytes: number): Uint8Array => randomBytes(bytes);
   const journal = sqliteJournal(connection);
   const [visits, passes] = [sqliteVisits(connection, chance), sqlitePasses(connection, chance)];
-  const { files } = demoOpened();
-  const { visit, code } = visits.open({ label: null, language, files }, Date.now());
+  const { files } = demoOpened(changed);
+  const { visit, code, helperCode } = visits.open({ label: null, language, files }, Date.now());
   const desk = inlineDesk({
     prepare: (opened) => {
-      const known = prepared.get(language) ?? visitAtDesk(opened);
-      prepared.set(language, known);
+      const known = (changed === undefined ? prepared.get(language) : undefined) ?? visitAtDesk(opened);
+      if (changed === undefined) prepared.set(language, known);
       const at = { ...known, opened };
       return { visit: at, parts: partsOfVisit(at) };
     },
@@ -63,6 +65,7 @@ export async function classAtWork(language: Language = 'en'): Promise<ClassAtWor
   await desk.open({ visit, code, addresses: [address(PLAIN_HOST)], label: null, language, files });
   return {
     code,
+    helperCode,
     address,
     link: (host) => `${address(host)}/enter/${passes.newLink(Date.now())}`,
     stored: () => journal.since(visit, 0),

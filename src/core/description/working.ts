@@ -19,3 +19,14 @@ export interface WorkingLine {
   /** Book, clause or sheet that the formula comes from. */
   readonly source: string;
 }
+
+/** A line that begins no new part. */
+export const workingLine = (
+  what: string,
+  symbol: string,
+  formula: string,
+  values: Readonly<Record<string, number>>,
+  value: number,
+  unit: string,
+  source: string,
+): WorkingLine => ({ what, symbol, formula, values, value, unit, source });

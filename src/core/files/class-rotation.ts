@@ -68,7 +68,10 @@ export function askedPeriod(
     bell: seconds(Math.max(introduction, lasts - talkAtTheEnd)),
     breaks: breaksOf(ofClass, inPeriod),
     way: assume(changes.way ?? ofClass.day.move, 'signal', { key: 'period.assumed.signal', facts: {} }),
-    wishes: [...wishesOf(ofClass, inPeriod, activity.tables, labels), ...notFromVisit(closed)],
+    wishes: [
+      ...wishesOf(ofClass, inPeriod, activity.tables, labels).map((wish) => asAsked(wish, changes)),
+      ...notFromVisit(closed),
+    ],
   };
   return {
     label: ofClass.label,
@@ -234,6 +237,12 @@ function closedTables(
   ];
 }
 
+/** A what-if stands in no file. */
+function asAsked(wish: Wish, { lasts, adults }: PeriodChanges): Wish {
+  if (wish.kind === 'bell' && lasts !== undefined) return { ...wish, path: null, asked: 'minutes' };
+  return wish.kind === 'adults' && adults !== undefined ? { ...wish, path: null, asked: 'adults' } : wish;
+}
+
 /** What is closed without a word of the visit is a wish all the same, so that a clash can name it. */
 const notFromVisit = (closed: readonly ClosedTable[]): readonly Wish[] =>
   closed
@@ -245,6 +254,7 @@ const notFromVisit = (closed: readonly ClosedTable[]): readonly Wish[] =>
       to: null,
       id: `closed ${table} ${because}`,
       path: null,
+      ...(because === 'asked' ? { asked: 'close' } : {}),
     }));
 
 /** One sentence for all tables that say nothing of their reset. */

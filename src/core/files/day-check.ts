@@ -20,6 +20,7 @@ export function dayFindings(activity: Activity, visit: Visit): readonly Diagnost
   checkTables(activity, visit, say);
   checkGroups(visit, say);
   checkClasses(visit, say);
+  checkPupils(visit, say);
   checkTimes(activity, visit, say);
   const { adults } = visit.day;
   if (adults !== null && visit.helpers !== null && adults.length < visit.helpers)
@@ -70,6 +71,20 @@ function checkGroups(visit: Visit, say: Say): void {
   for (const { groups, path } of [...day.apart, ...day.together]) for (const each of groups) hold(each, path);
   for (const { groups, path } of day.wishes) for (const each of groups ?? []) hold(each, [...path, 'group']);
 }
+
+/** Somebody alone is a group still; nobody is none. */
+function checkPupils(visit: Visit, say: Say): void {
+  const { classes } = visit.day;
+  for (const each of classes.length === 0 ? [{ ...visit, path: [] }] : classes) {
+    const pupils = each.pupils ?? visit.pupils;
+    const groups = each.groups ?? visit.groups;
+    if (pupils !== null && groups !== null && pupils < groups)
+      say('fewer-pupils-than-groups', pupilsAt(each), { pupils, groups }, 'note');
+  }
+}
+
+const pupilsAt = ({ pupils, path }: { readonly pupils: number | null; readonly path: Path }): Path =>
+  pupils === null ? ['pupils'] : [...path, 'pupils'];
 
 function checkClasses({ period, day }: Visit, say: Say): void {
   const known = day.classes.map(({ label }) => label);

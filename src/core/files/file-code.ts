@@ -81,6 +81,7 @@ export const fileCodes = [
   'after-itself',
   'adult-twice',
   'helpers-and-adults',
+  'fewer-pupils-than-groups',
   'two-groups-wanted',
   'wish-says-nothing',
   'wish-half-said',

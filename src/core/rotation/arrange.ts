@@ -1,7 +1,7 @@
 import { seconds } from '../quantities/brands.ts';
 import type { Arrangement, Shortage } from './arrangement.ts';
 import { type AskedPlan, askedPlan } from './asked-plan.ts';
-import { clash, isOfTime } from './clash.ts';
+import { clash, clashes, isOfTime } from './clash.ts';
 import { leaveOut, withVisits } from './leave-out.ts';
 import type { LeanPlan } from './loss-search.ts';
 import { type FoundPlan, type PlanAnswer, searchPlan } from './plan-search.ts';
@@ -38,7 +38,7 @@ export function arrange(rotation: Rotation, effort: SearchEffort): Arrangement {
   const inTime = hurried(asked, full, effort);
   if (inTime !== null) return whole(rotation, asked, inTime);
   if (full.kind !== 'plan') {
-    const clashing = neverPossible(rotation, asked, wishes, effort) ? clash(rotation, 'order', effort) : null;
+    const clashing = neverPossible(rotation, asked, wishes, effort) ? clashes(rotation, effort) : null;
     if (clashing !== null) return clashing;
   }
   const least = searchPlan(

@@ -21,8 +21,8 @@ export type Arrangement =
     }
   | { readonly kind: 'unknown'; readonly why: UnknownReason };
 
-/** `effort`: neither a timetable nor a proof that there is none was found in so many steps. */
-export type UnknownReason = 'effort';
+/** `effort`: neither a timetable nor a proof that there is none was found in so many steps. The others: there is nothing to look for. */
+export type UnknownReason = 'effort' | 'all-closed' | 'no-time';
 
 /** By how much the time is too short for every visit, and what that costs. */
 export interface Shortage {

@@ -37,6 +37,15 @@ export interface PlannedStay {
   readonly shut: readonly Stretch[];
   /** What has to be over. */
   readonly after: readonly After[];
+  /** What is known of it by now; `null` where it has not begun. */
+  readonly known: KnownStay | null;
+}
+
+/** A stay that has begun: it is not over before `least`, and where it is over it was at `least`. */
+export interface KnownStay {
+  readonly from: number;
+  readonly least: number;
+  readonly isOver: boolean;
 }
 
 /**
@@ -54,6 +63,8 @@ export interface PlannedRound {
   readonly stays: readonly number[];
   readonly notBefore: number;
   readonly shut: readonly Stretch[];
+  /** Whether its signal has been given. */
+  readonly hasBegun: boolean;
 }
 
 export interface Stretch {
@@ -66,8 +77,11 @@ export interface Stretch {
  * What a timetable holds fast when its times turn out otherwise: the order of the tables for each group, of the
  * groups at each copy, of the tables of each adult, and of stays that may not be at the same time. Visits of groups or
  * tables that the rotation doesn't know are left aside, and so is an adult who comes to a stay that has begun.
+ * What was over or had begun by `now` (`null`: before the period) is known, and nothing else begins before it.
  */
-export function chancePlan(rotation: Rotation, timetable: Timetable): ChancePlan {
+export function chancePlan(rotation: Rotation, timetable: Timetable, now: number | null = null): ChancePlan {
+  const soFar = now ?? 0;
+  const hasBegun = (from: number): boolean => now !== null && from < now;
   const groupOf = placesOf(rotation.groups.map(({ label }) => label));
   const tableOf = placesOf(rotation.tables.map(({ mark }) => mark));
   const order = timetable.stays
@@ -89,9 +103,12 @@ export function chancePlan(rotation: Rotation, timetable: Timetable): ChancePlan
       group,
       pair: group * rotation.tables.length + table,
       length: rotation.tables[table]?.run.value ?? 0,
-      notBefore: Math.max(groups[group]?.notBefore ?? 0, isFixed(rotation, stay) ? stay.from : 0),
+      notBefore: Math.max(soFar, groups[group]?.notBefore ?? 0, isFixed(rotation, stay) ? stay.from : 0),
       shut: inOrder([...(groups[group]?.shut ?? []), ...stretchesOf(rotation, 'closed', stay.table)]),
       after: after[n] ?? [],
+      known: hasBegun(stay.from)
+        ? { from: stay.from, least: Math.min(stay.to, soFar), isOver: stay.to <= soFar }
+        : null,
     };
   });
   const rounds = (timetable.rounds ?? []).map(({ from, to }, n): PlannedRound => {
@@ -101,8 +118,9 @@ export function chancePlan(rotation: Rotation, timetable: Timetable): ChancePlan
       from,
       to,
       stays: inRound,
-      notBefore: Math.max(rotation.begins, ...own.map(({ notBefore }) => notBefore)),
+      notBefore: Math.max(soFar, rotation.begins, ...own.map(({ notBefore }) => notBefore)),
       shut: inOrder([...rotation.breaks, ...own.flatMap(({ shut }) => shut)]),
+      hasBegun: hasBegun(from),
     };
   });
   return { stays, groups, copies, rounds };

@@ -193,4 +193,55 @@ describe('chances that can be written down', () => {
     );
     expect(chanceToFinish(rotation(two), plan, asked).ends.middle).toBeLessThan(350);
   });
+
+  it('in the middle of the period what is over stays as it was, and who is at a table goes on from there', () => {
+    const run = time(300, 60);
+    const shown = (now: number) =>
+      chanceToFinish(
+        rotation({ groups: groups('A', 'B'), tables: [table('1', run)], bell: seconds(800) }),
+        timetable([stay('A', '1', 0, 250), stay('B', '1', 300, 700)]),
+        { seed: 5, split: alone, now: seconds(now) },
+      );
+    // B began at 300: it is done by 800 as often as a time of at most 500 comes up, whatever A's was.
+    const exact = doneWithin(logNormalOf(run), 500);
+    const inIt = shown(400);
+    within(inIt.allDone.share, exact, Math.sqrt((exact * (1 - exact)) / inIt.trials));
+    expect(inIt.ends.from).toBeGreaterThanOrEqual(400);
+    expect(shown(690).ends.from).toBe(690);
+    expect(shown(700).ends).toMatchObject({ from: 700, middle: 700, to: 700 });
+    expect(shown(700).allDone.share).toBe(1);
+    expect(shown(299).ends.from).toBeGreaterThanOrEqual(299);
+  });
+
+  it('a round whose signal was given goes on from there, and the next begins no sooner than now', () => {
+    const run = time(300, 1);
+    const shown = (now: number | null) =>
+      chanceToFinish(
+        rotation({
+          way: 'signal',
+          groups: groups('A', 'B'),
+          tables: [table('1', run), table('2', run)],
+          walk: seconds(0),
+        }),
+        timetable(
+          [
+            stay('A', '1', 0, 300, 1),
+            stay('B', '2', 0, 300, 1),
+            stay('A', '2', 300, 600, 2),
+            stay('B', '1', 300, 600, 2),
+          ],
+          {
+            way: 'signal',
+            rounds: [
+              { from: seconds(0), to: seconds(300) },
+              { from: seconds(300), to: seconds(600) },
+            ],
+          },
+        ),
+        { seed: 5, split: alone, signal: 'slowest', ...(now === null ? {} : { now: seconds(now) }) },
+      ).ends.middle;
+    expect(shown(0)).toBe(shown(null));
+    expect(Math.abs(shown(100) - shown(0))).toBeLessThanOrEqual(2);
+    expect(shown(590)).toBeGreaterThanOrEqual(598);
+  });
 });

@@ -24,6 +24,8 @@ export interface ChanceAsked {
   /** Periods are tried until every chance lies within this of what is told, 19 times of 20; 0.01 unless it is said. */
   readonly tolerance?: number;
   readonly atMost?: number;
+  /** In the middle of the period: what was over by then is known, and who was at a table is not done before. */
+  readonly now?: Seconds;
 }
 
 /** What chance does to a timetable. Times are since the period began. */
@@ -92,7 +94,7 @@ const LEAST_TRIALS = 2_000;
  * chanceToFinish(rotation, { way: 'free', stays, rounds: null, stands: [] }, { seed: 1 }).ends.middle // => 660
  */
 export function chanceToFinish(rotation: Rotation, timetable: Timetable, asked: ChanceAsked): ChanceToFinish {
-  const plan = chancePlan(rotation, timetable);
+  const plan = chancePlan(rotation, timetable, asked.now ?? null);
   const times = periodTimes(rotation, asked.split ?? ASSUMED_SPLIT, randomFrom(asked.seed));
   const signal = timetable.way === 'signal' ? (asked.signal ?? 'planned') : null;
   const play = playOf(plan, times, rotation, signal);

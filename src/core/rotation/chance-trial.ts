@@ -1,5 +1,5 @@
 import type { PeriodTimes } from './chance-draws.ts';
-import type { ChancePlan, PlannedRound, PlannedStay } from './chance-plan.ts';
+import type { ChancePlan, KnownStay, PlannedRound, PlannedStay } from './chance-plan.ts';
 import { beginAround, type Over, workAround } from './chance-stretch.ts';
 
 /** How a signal is given: at the planned time, done or not, or when the slowest group is done. */
@@ -51,8 +51,13 @@ export function playPlannedSignals({ stays, rounds }: ChancePlan, times: PeriodT
       let last = 0;
       for (const n of inRound) {
         const stay = stays[n] as PlannedStay;
-        const ready = Math.max(from, stay.notBefore, putBack(stay, stays, times, trial));
-        const done = ready + (times.run[stay.pair] as number);
+        if (stay.known?.isOver === true) {
+          keep(trial, n, stay.known);
+          last = Math.max(last, stay.known.least);
+          continue;
+        }
+        const ready = stay.known?.from ?? Math.max(from, stay.notBefore, putBack(stay, stays, times, trial));
+        const done = Math.max(ready + (times.run[stay.pair] as number), stay.known?.least ?? 0);
         last = Math.max(last, done);
         trial.start[n] = Math.min(ready, to);
         trial.over[n] = Math.min(done, to);
@@ -74,9 +79,9 @@ export function playSlowestSignals(
   return (trial) => {
     let ready = begins;
     for (let round = 0; round < rounds.length; round += 1) {
-      const { from, to, stays: inRound, notBefore, shut } = rounds[round] as PlannedRound;
+      const { from, to, stays: inRound, notBefore, shut, hasBegun } = rounds[round] as PlannedRound;
       const earliest = Math.max(ready, notBefore);
-      const begun = beginAround(shut, earliest, to - from);
+      const begun = hasBegun ? from : beginAround(shut, earliest, to - from);
       const opens = begun === Infinity ? earliest : begun;
       let last = opens;
       for (const n of inRound) {
@@ -91,7 +96,9 @@ export function playSlowestSignals(
 }
 
 function begin(trial: Trial, n: number, stay: PlannedStay, ready: number, times: PeriodTimes, over: Over) {
-  const start = beginAround(stay.shut, ready, stay.length);
+  const { known } = stay;
+  if (known?.isOver === true) return keep(trial, n, known);
+  const start = known === null ? beginAround(stay.shut, ready, stay.length) : known.from;
   if (start === Infinity) {
     trial.start[n] = ready;
     trial.over[n] = ready;
@@ -100,8 +107,15 @@ function begin(trial: Trial, n: number, stay: PlannedStay, ready: number, times:
   }
   workAround(stay.shut, start, times.run[stay.pair] as number, over);
   trial.start[n] = start;
-  trial.over[n] = over.at;
+  trial.over[n] = Math.max(over.at, known?.least ?? 0);
   trial.isDone[n] = over.isDone ? 1 : 0;
+}
+
+/** What was over before now is as it was. */
+function keep(trial: Trial, n: number, { from, least }: KnownStay): void {
+  trial.start[n] = from;
+  trial.over[n] = least;
+  trial.isDone[n] = 1;
 }
 
 function readyAt(

@@ -18,7 +18,7 @@ export type ClashAbout = 'must' | 'order' | 'any';
 
 /**
  * The wishes of a rotation that can't be kept together: the smallest such set, and others that share no wish with
- * it. `null` where the wishes can all be kept, or where that could not be found out.
+ * it. `null` where the wishes can all be kept, or where that could not be found out. `except`: without these.
  *
  * @example
  * import { exactly } from '../uncertainty/measured.ts';
@@ -28,12 +28,17 @@ export type ClashAbout = 'must' | 'order' | 'any';
  *   begins: 0, bell: 2400, breaks: [], way: 'signal', wishes: [before('1', '2'), before('2', '1')] };
  * clash(rotation, 'order', { seed: 1, steps: 1000 }).wishes.map(({ id }) => id) // => ['1 2', '2 1']
  */
-export function clash(rotation: Rotation, about: ClashAbout, effort: SearchEffort): Clash | null {
+export function clash(
+  rotation: Rotation,
+  about: ClashAbout,
+  effort: SearchEffort,
+  except: readonly Wish[] = [],
+): Clash | null {
   const { wishes, implied } = wishesSaid(rotation);
   const all = inOrderOfNaming([
     ...wishes.filter((wish) => about !== 'order' || !isOfTime(wish)),
     ...(about === 'must' ? [] : implied),
-  ]);
+  ]).filter(({ id }) => !except.some((each) => each.id === id));
   const canBeKept = keeper(rotation, all, about, effort);
   if (canBeKept(all) !== false) return null;
   const sets: SmallestClash<Wish>[] = [];
@@ -51,6 +56,24 @@ export function clash(rotation: Rotation, about: ClashAbout, effort: SearchEffor
     alsoClashing: others.map((set) => set.wishes).filter((set) => set.length > 0),
     proof: first.proof,
   };
+}
+
+/**
+ * What clashes even with all the time there is, and beside it what was wished by name and clashes for want of time: who
+ * mends the one is not to find the other only then. The smaller set comes first.
+ */
+export function clashes(rotation: Rotation, effort: SearchEffort): Clash | null {
+  const order = clash(rotation, 'order', effort);
+  if (order === null) return null;
+  const must = clash(rotation, 'must', effort);
+  const isLess = must !== null && must.wishes.length < order.wishes.length && must.wishes.length > 0;
+  const first = isLess ? must : order;
+  const named = [first.wishes, ...first.alsoClashing].flat();
+  if (must === null || named.length === 0) return first;
+  const others = clash(rotation, isLess ? 'order' : 'must', effort, named);
+  if (others === null) return first;
+  const more = [others.wishes, ...others.alsoClashing].filter((set) => set.length > 0);
+  return { ...first, alsoClashing: [...first.alsoClashing, ...more].slice(0, MOST_SETS - 1) };
 }
 
 /** More clashes at once than anybody mends at once. */

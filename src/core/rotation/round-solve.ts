@@ -62,8 +62,16 @@ function soonestAndSimplest(book: RoundBook, root: Root, latest: number, effort:
   const found = soonestPlan(book, root, latest, effort, cycle);
   if (found.rounds === null || found.rounds === cycle?.rounds) return found;
   const end = timeRounds(book, found.rounds)?.to.at(-1);
-  return end === undefined ? found : { ...found, rounds: shorterWalks(book, found.rounds, end) };
+  return end === undefined
+    ? found
+    : { ...found, rounds: shorterWalks(book, found.rounds, end, looksOf(effort)) };
 }
+
+/** Visits looked at for shorter walks: what a class of twenty groups needs, and a hundred groups wait seconds. */
+const looksOf = ({ steps }: SearchEffort): number => Math.max(LEAST_LOOKS, LOOKS_PER_STEP * steps);
+
+const LEAST_LOOKS = 1e6;
+const LOOKS_PER_STEP = 250;
 
 function answerOf(book: RoundBook, found: PlanFound, root: number): RoundAnswer {
   const { problem } = book;

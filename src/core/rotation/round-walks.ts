@@ -8,17 +8,21 @@ const MOST_PASSES = 8;
 
 /**
  * A plan that ends as soon, in which groups go to a table beside the one they come from more often: what two rounds
- * hold is exchanged, whole or along paths of groups and tables, for as long as that gains. Not the best of all.
+ * hold is exchanged, whole or along paths of groups and tables, for as long as that gains
+ * and so many visits have not been looked at. Not the best of all.
  */
-export function shorterWalks(book: RoundBook, rounds: Rounds, end: number): Rounds {
+export function shorterWalks(book: RoundBook, rounds: Rounds, end: number, looks: number): Rounds {
   if (book.problem.beside.length === 0) return rounds;
   let best = rounds;
   let short = shortWalks(book, best);
+  let left = looks;
   for (let pass = 0; pass < MOST_PASSES; pass += 1) {
     const before = short;
     for (let a = 0; a < best.length; a += 1)
       for (let b = a + 1; b < best.length; b += 1)
         for (const group of [-1, ...groupsIn(book, best, a, b)]) {
+          left -= book.groupOf.length;
+          if (left < 0) return best;
           const next = exchanged(book, best, a, b, group);
           const gained = shortWalks(book, next);
           const nextEnd = gained > short ? endIfKept(book, next) : null;

@@ -7,8 +7,10 @@ import type { Seconds } from '../quantities/brands.ts';
 export type Wish = WishedThing & {
   /** What a clash names it by; one id a wish. */
   readonly id: string;
-  /** Place in the visit file; `null` where the program itself wishes it. */
+  /** Place in the visit file; `null` where the program itself wishes it, or a what-if does. */
   readonly path: readonly (string | number)[] | null;
+  /** Which what-if wishes it; left out where none does. */
+  readonly asked?: 'minutes' | 'adults' | 'close';
 };
 
 export type WishedThing =

@@ -1,5 +1,5 @@
 import { isNotDefined } from '../description/not-defined.ts';
-import type { WorkingLine } from '../description/working.ts';
+import { workingLine as line, type WorkingLine } from '../description/working.ts';
 import type { SpringScale } from '../instruments/spring-scale.ts';
 import { turnOverShift } from '../instruments/spring-scale.ts';
 import { forceOf } from '../parts/weight.ts';
@@ -186,13 +186,3 @@ const OUTWARD = '19 of 20 (normal), whole graduations outward';
 
 const headed = (heading: string, lines: readonly WorkingLine[]): readonly WorkingLine[] =>
   lines.map((each, n) => (n === 0 ? { ...each, heading } : each));
-
-const line = (
-  what: string,
-  symbol: string,
-  formula: string,
-  values: Readonly<Record<string, number>>,
-  value: number,
-  unit: string,
-  source: string,
-): WorkingLine => ({ what, symbol, formula, values, value, unit, source });

@@ -1,4 +1,5 @@
 import type { ClassPeriod, FilledWait } from '../../core/rotation/class-period.ts';
+import { clockTold } from '../printing/time-text.ts';
 import {
   adultWords,
   longWaitsOf,
@@ -67,7 +68,7 @@ export function rotationChart(words: PeriodWords, lines: ChartLines): RotationCh
     breaks: rotation.breaks,
     signals: timetable.rounds?.map(({ to }) => to) ?? [],
     now: period.underWay?.now ?? null,
-    clock: period.clock,
+    clock: clockTold(period),
   };
 }
 

@@ -1,5 +1,5 @@
 import { escapeText } from '../markup.ts';
-import { momentText } from '../printing/time-text.ts';
+import { clockTold, momentText } from '../printing/time-text.ts';
 import { type PeriodWords, routeOf, routeText, staysOf, timetableOf } from '../text/period-words.ts';
 
 /** Each group's way through the tables as a table of the page: which, from when, and in which order. */
@@ -15,7 +15,7 @@ export function routesTable({ say, period }: PeriodWords): string {
   const rows = groups.map(({ label }) => {
     const cells = tables.map(({ mark }) => {
       const own = stays.filter(({ group, table }) => group === label && table === mark);
-      return own.map(({ from }) => momentText(period.clock, from)).join(', ') || '–';
+      return own.map(({ from }) => momentText(clockTold(period), from)).join(', ') || '–';
     });
     return [...cells, routeText(routeOf(period, label))]
       .map((cell) => `<td>${escapeText(cell)}</td>`)

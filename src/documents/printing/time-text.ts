@@ -32,6 +32,21 @@ export function clockText(sinceMidnight: number): string {
 }
 
 /**
+ * The clock by which a period's times are told: none where it goes on past midnight, since 1:45 may be of either day;
+ * times are then minutes from the start.
+ *
+ * @example clockTold({ clock: { date: null, starts: 33300 }, lasts: 60000 }).starts // => null
+ */
+export const clockTold = ({
+  clock,
+  lasts,
+}: {
+  readonly clock: PeriodClock;
+  readonly lasts: number;
+}): PeriodClock =>
+  clock.starts !== null && clock.starts + lasts >= DAY ? { ...clock, starts: null } : clock;
+
+/**
  * A moment of a period: the time of day where the visit says when it starts, else minutes from the start.
  *
  * @example momentText({ date: null, starts: null }, 390) // => '6 min 30 s'

@@ -1,5 +1,6 @@
 import type { Fields } from '../../core/description/fields.ts';
 import { activityFields, tableFields } from '../../core/files/activity-fields.ts';
+import { groupLanguageField } from '../../core/files/group-words.ts';
 import { kitFields } from '../../core/files/kit-fields.ts';
 import {
   adultFields,
@@ -49,6 +50,11 @@ const FILES: Readonly<Record<'kit' | 'activity' | 'table' | 'visit', FileWords>>
         key: 'copies',
         meaning: 'visit.field.copies',
         fields: { '"2"': copiesField },
+      },
+      {
+        key: 'group languages',
+        meaning: 'visit.field.group-languages',
+        fields: { F: groupLanguageField },
       },
       { key: 'closed', meaning: 'visit.field.closed', fields: closedFields },
       { key: 'adults', meaning: 'visit.field.adults', fields: adultFields },

@@ -4,6 +4,7 @@ import type { LeftOut, Timetable } from '../../core/rotation/timetable.ts';
 import { lengthText } from '../printing/time-text.ts';
 import { factText } from '../sentences/sentence.ts';
 import { clashSayings } from './clash-said.ts';
+import { nothingToPlanSaid } from './nothing-to-plan-said.ts';
 import { chanceLines, gainLines } from './period-chance-said.ts';
 import { adultWords, type PeriodWords, postsOf, tableOf, timetableOf } from './period-words.ts';
 import { listed, plain, type Saying } from './saying.ts';
@@ -15,7 +16,7 @@ export function sayingsOf(words: PeriodWords, files: Wished): readonly Saying[] 
   const { period, say } = words;
   const timetable = timetableOf(period);
   const all: readonly Saying[] = [
-    ...clashSayings(words, files),
+    ...(nothingToPlanSaid(words) ?? clashSayings(words, files)),
     plain('under way', underWayLines(words)),
     plain('frame', frameLines(words, timetable)),
     plain('sure', chanceLines(words)),
@@ -82,7 +83,6 @@ function underWayLines({ say, at, period }: PeriodWords): readonly string[] {
     say('rotation.under-way.done', { done: done.length }),
     ...(notTold.length === 0 ? [] : [say('rotation.under-way.not-told', { groups: notTold })]),
     changes === 0 ? say('rotation.under-way.same') : say('rotation.under-way.changes', { changes }),
-    ...(period.chance === null ? [say('rotation.under-way.no-chance')] : []),
   ];
 }
 

@@ -3,7 +3,7 @@ import type { Prepared } from '../../core/prepare.ts';
 import type { ClassPeriod, FilledWait, Period } from '../../core/rotation/class-period.ts';
 import type { RotationTable } from '../../core/rotation/rotation.ts';
 import type { Stay, Timetable } from '../../core/rotation/timetable.ts';
-import { momentText } from '../printing/time-text.ts';
+import { clockTold, momentText } from '../printing/time-text.ts';
 import type { Language } from '../sentences/language.ts';
 import { sentence } from '../sentences/sentence.ts';
 import { type Say, sayIn } from '../sheets/say.ts';
@@ -29,7 +29,7 @@ export const periodWords = (
   say: sayIn(language),
   period,
   titles: new Map(tables.map((table) => [table.mark, titleIn(language, table)])),
-  at: (time) => momentText(period.clock, time),
+  at: (time) => momentText(clockTold(period), time),
 });
 
 /** The words for each class of the day, in its order. */

@@ -1,7 +1,7 @@
 import { withGuard } from '../../core/files/readings-table.ts';
 import type { Prepared } from '../../core/prepare.ts';
 import type { Period } from '../../core/rotation/class-period.ts';
-import { clockText } from '../printing/time-text.ts';
+import { clockText, clockTold } from '../printing/time-text.ts';
 import type { Language } from '../sentences/language.ts';
 import {
   adultWords,
@@ -35,12 +35,13 @@ const COLUMNS = [
 
 type Row = Partial<Record<(typeof COLUMNS)[number], string>>;
 
-const DIGITS = 6;
+/** Hundredths of a minute are less than a second: rounded to seconds each time is read back as it was. */
+const DECIMALS = 2;
 
 /**
  * The period as comma-separated values (RFC 4180), a row a stay, a wait, or a stretch in which an adult
- * stands somewhere, in the order of time. Minutes are from the start of the period, with a decimal point
- * in every language; no cell is a formula.
+ * stands somewhere, in the order of time. Minutes are from the start of the period, as a decimal number with
+ * a point in every language (9.33 is 9 min 20 s; 9:20 would be read as a time of day); no cell is a formula.
  */
 export const rotationCsv = (language: Language, prepared: Prepared, period: Period): string =>
   [
@@ -96,7 +97,8 @@ function rowsOf(words: PeriodWords): readonly Row[] {
 }
 
 function base({ period }: PeriodWords, { from, to }: { readonly from: number; readonly to: number }): Row {
-  const { clock, label } = period;
+  const { label } = period;
+  const clock = clockTold(period);
   const day = (at: number): string => (clock.starts === null ? '' : clockText(clock.starts + at));
   return {
     date: clock.date ?? '',
@@ -113,7 +115,7 @@ const tableCells = (
   { table, copy }: { readonly table: string; readonly copy: number },
 ): Row => ({ table, title: titles.get(table) ?? '', copy: String(copy) });
 
-const minutes = (time: number): string => String(Number((time / 60).toPrecision(DIGITS)));
+const minutes = (time: number): string => String(Number((time / 60).toFixed(DECIMALS)));
 
 /** A cell in quotes where it needs them. */
 const cell = (text: string): string =>

@@ -1,7 +1,7 @@
 import type { Prepared } from '../../core/prepare.ts';
 import type { ClassPeriod, Period } from '../../core/rotation/class-period.ts';
 import type { Wish } from '../../core/rotation/wish.ts';
-import { clockText } from '../printing/time-text.ts';
+import { clockText, clockTold } from '../printing/time-text.ts';
 import { periodWords, postsOf, staysOf, tableOf, timetableOf, waitsOf } from './period-words.ts';
 import { plainJson } from './plain-json.ts';
 import { wishWithPlace } from './wish-text.ts';
@@ -48,6 +48,7 @@ function classJson(prepared: Prepared, period: ClassPeriod) {
     closed: period.closed,
     assumed: period.assumed.map(({ key, facts }) => ({ key, facts, says: words.say(key, facts) })),
     outcome: outcome.kind,
+    why: outcome.kind === 'unknown' ? outcome.why : null,
     clash: outcome.kind === 'clash' ? outcome.wishes.map(said) : [],
     alsoClashing: outcome.kind === 'clash' ? outcome.alsoClashing.map((wishes) => wishes.map(said)) : [],
     clashProof: outcome.kind === 'clash' ? outcome.proof : null,
@@ -78,8 +79,8 @@ function classJson(prepared: Prepared, period: ClassPeriod) {
 
 /** Times of day beside seconds, where the visit says when the period starts. */
 const spanIn =
-  ({ clock }: ClassPeriod) =>
-  ({ from, to }: { readonly from: number; readonly to: number }) =>
-    clock.starts === null
-      ? {}
-      : { fromClock: clockText(clock.starts + from), toClock: clockText(clock.starts + to) };
+  (period: ClassPeriod) =>
+  ({ from, to }: { readonly from: number; readonly to: number }) => {
+    const { starts } = clockTold(period);
+    return starts === null ? {} : { fromClock: clockText(starts + from), toClock: clockText(starts + to) };
+  };

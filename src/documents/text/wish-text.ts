@@ -54,6 +54,7 @@ export function wishText({ say, at, period }: PeriodWords, wish: Wish): string {
 /** The same with the line of the visit file on which it stands; what the program itself wishes has none. */
 export function wishWithPlace(words: PeriodWords, { visit, sources }: Wished, wish: Wish): string {
   const text = wishText(words, wish);
+  if (wish.asked !== undefined) return words.say('rotation.clash.asked', { wish: text, option: wish.asked });
   if (wish.path === null || visit === null) return text;
   const place = locate(sources, { file: visit.file, path: wish.path, on: 'key' });
   return place === null

@@ -5,6 +5,7 @@ import type { Stored } from '../../store/entry.ts';
 import { type Dated, inSaneOrder } from '../../store/sane-order.ts';
 import { type VisitLog, visitLog } from '../../store/visit-log.ts';
 import type { ClockPart, GroupParts, HelperParts, TeacherParts, TeacherTable } from '../../store/wire.ts';
+import { chartPart } from './chart-part.ts';
 import { clockPart } from './clock-part.ts';
 import type { Audience, SeatParts } from './desk.ts';
 import { groupParts } from './group-parts.ts';
@@ -225,6 +226,7 @@ function teacherParts(
     ),
     plan: seen.planShown,
     arrival: judges.rows,
+    chart: chartPart(judges.tables, visit.cards.get(language) ?? {}),
     trouble: [...visit.trouble, ...seen.faults.map((what) => sentence(language, 'live.fault', { what }))],
     ...Object.fromEntries(
       judges.tables.map((table) => [
@@ -260,5 +262,6 @@ function helperParts(seen: Seen, table: TeacherTable, mark: string): HelperParts
       )
       .sort((a, b) => a.from - b.from),
     card: visit.cards.get(language)?.[mark] ?? { title: '', html: '', setups: [] },
+    arrival: seen.judges.rows.filter(({ table: of }) => of === mark),
   };
 }

@@ -1,9 +1,6 @@
-import { useState } from 'preact/hooks';
 import type { Telling } from '../../store/entry.ts';
 import type { TeacherParts } from '../../store/wire.ts';
-import type { Device, DeviceState } from '../device/device.ts';
-import type { TeacherSay } from '../words/teacher-words.ts';
-import type { Act, Said, Undo } from './acts.ts';
+import type { DeviceState } from '../device/device.ts';
 import { ArrivalCheck } from './arrival-check.tsx';
 import { callsOf, tablesOf } from './call.ts';
 import { ClassClock } from './class-clock.tsx';
@@ -11,31 +8,21 @@ import { DoorAndTelling } from './door-and-telling.tsx';
 import { GroupsNow } from './groups-now.tsx';
 import { PlanOfPeriod } from './plan-of-period.tsx';
 import { TableReadings } from './table-readings.tsx';
+import type { InsideProps } from './teacher-screen.tsx';
+import { LastDone, useWhatWasDone } from './what-was-done.tsx';
 import { WhomToGoTo } from './whom-to-go-to.tsx';
-
-export interface AtWorkProps {
-  readonly device: Device<TeacherParts>;
-  readonly state: DeviceState<TeacherParts>;
-  readonly say: TeacherSay;
-  readonly language: string;
-}
 
 const PLACES = ['go', 'groups', 'readings', 'arrival', 'plan', 'door'] as const;
 
 /** The class as it is now. */
-export function AtWork({ device, state, say, language }: AtWorkProps) {
-  const [done, setDone] = useState<{ readonly said: Said; readonly undo: Undo | null } | null>(null);
+export function AtWork({ device, state, say, language }: InsideProps) {
+  const done = useWhatWasDone(device);
   const { clock, visit, groups = [], plan, arrival = [], trouble = [] } = state.parts;
-  const act: Act = (what, said, undo) => {
-    void device.write(what);
-    setDone({ said, undo: undo ?? null });
-  };
-  const view = { say, language, act };
+  const view = { say, language, act: done.act };
   const tables = tablesOf(state.parts);
   const { items } = state.outbox;
   const waiting = items.filter(({ whereabouts }) => whereabouts === 'here' || whereabouts === 'sent').length;
   const isRefused = items.at(-1)?.whereabouts === 'refused';
-  const undo = done?.undo ?? null;
   const hasBegun = clock !== undefined && clock.begun !== null;
   const arrivalShown = <ArrivalCheck rows={arrival} {...view} />;
   const doorShown = visit !== undefined && (
@@ -65,23 +52,15 @@ export function AtWork({ device, state, say, language }: AtWorkProps) {
                 <a href={`#${place}`}>{say(`nav.${place}`)}</a>
               </li>
             ))}
+            <li>
+              <a href="/chart">{say('nav.chart')}</a>
+            </li>
           </ul>
         </nav>
       </header>
       <main class="class-place">
         <div class="did">
-          <p role="status">{done === null ? '' : say(done.said.key, done.said.facts)}</p>
-          {undo !== null && (
-            <button
-              type="button"
-              onClick={() => {
-                void device.write(undo.what);
-                setDone({ said: undo.said, undo: null });
-              }}
-            >
-              {say('said.undo')}
-            </button>
-          )}
+          <LastDone say={say} last={done.last} takeBack={done.takeBack} />
           {waiting > 0 && !state.isLive && <p>□ {say('teacher.on-device', { many: waiting })}</p>}
           {isRefused && <p class="trouble">✕ {say('teacher.refused')}</p>}
         </div>

@@ -44,31 +44,41 @@ export function TableReadings({ table, ...view }: TableReadingsProps) {
           ))}
         </div>
       )}
-      <div class="setups-of-table">
-        {setups.map((setup) => (
-          <article
-            key={setup.mark}
-            id={`setup-${setup.mark}`}
-            aria-labelledby={`setup-${setup.mark}-heading`}
-          >
-            <h4 id={`setup-${setup.mark}-heading`}>{setup.mark}</h4>
-            <p class="hint">
-              {setup.range === '' ? setup.summary : say('tables.range', { range: setup.range })}
-            </p>
-            {setup.strip !== '' && <Drawing svg={setup.strip} />}
-            {setup.readings.length === 0 ? (
-              <p class="hint">○ {say('tables.none')}</p>
-            ) : (
-              <ol reversed>
-                {[...setup.readings].reverse().map((reading) => (
-                  <ReadingRow key={reading.id} reading={reading} setup={setup.mark} {...view} />
-                ))}
-              </ol>
-            )}
-          </article>
-        ))}
-      </div>
+      <SetupReadings heading="h4" setups={setups} {...view} />
     </section>
+  );
+}
+
+export interface SetupReadingsProps extends TeacherView {
+  readonly setups: TeacherTable['setups'];
+  /** The level that its headings have where it stands. */
+  readonly heading: 'h3' | 'h4';
+}
+
+/** Each setup's strip with what was read there. */
+export function SetupReadings({ setups, heading: Heading, ...view }: SetupReadingsProps) {
+  const { say } = view;
+  return (
+    <div class="setups-of-table">
+      {setups.map((setup) => (
+        <article key={setup.mark} id={`setup-${setup.mark}`} aria-labelledby={`setup-${setup.mark}-heading`}>
+          <Heading id={`setup-${setup.mark}-heading`}>{setup.mark}</Heading>
+          <p class="hint">
+            {setup.range === '' ? setup.summary : say('tables.range', { range: setup.range })}
+          </p>
+          {setup.strip !== '' && <Drawing svg={setup.strip} />}
+          {setup.readings.length === 0 ? (
+            <p class="hint">○ {say('tables.none')}</p>
+          ) : (
+            <ol reversed>
+              {[...setup.readings].reverse().map((reading) => (
+                <ReadingRow key={reading.id} reading={reading} setup={setup.mark} {...view} />
+              ))}
+            </ol>
+          )}
+        </article>
+      ))}
+    </div>
   );
 }
 

@@ -1,16 +1,27 @@
+import type { ComponentType } from 'preact';
 import { useEffect, useState } from 'preact/hooks';
 import type { TeacherParts } from '../../store/wire.ts';
-import type { Device } from '../device/device.ts';
-import { teacherSayIn } from '../words/teacher-words.ts';
-import { AtWork } from './at-work.tsx';
+import type { Device, DeviceState } from '../device/device.ts';
+import { type TeacherKey, type TeacherSay, teacherSayIn } from '../words/teacher-words.ts';
+
+/** What is shown of the class once the teacher is in. */
+export interface InsideProps {
+  readonly device: Device<TeacherParts>;
+  readonly state: DeviceState<TeacherParts>;
+  readonly say: TeacherSay;
+  readonly language: string;
+}
+export type Inside = ComponentType<InsideProps>;
 
 export interface TeacherScreenProps {
   readonly device: Device<TeacherParts>;
   readonly language: string;
+  readonly inside: Inside;
+  readonly name: TeacherKey;
 }
 
-/** Which of its few faces the teacher's page shows. */
-export function TeacherScreen({ device, language: first }: TeacherScreenProps) {
+/** Which of its few faces a page of the teacher's seat shows. */
+export function TeacherScreen({ device, language: first, inside: Inside, name }: TeacherScreenProps) {
   const [state, setState] = useState(device.state());
   useEffect(() => {
     setState(device.state());
@@ -21,8 +32,8 @@ export function TeacherScreen({ device, language: first }: TeacherScreenProps) {
   const say = teacherSayIn(language);
   useEffect(() => {
     document.documentElement.lang = language;
-    document.title = title === undefined ? say('teacher.page') : `${say('teacher.page')}: ${title}`;
-  }, [language, title]);
+    document.title = title === undefined ? say(name) : `${say(name)}: ${title}`;
+  }, [language, title, name]);
   switch (state.standing) {
     case 'looking':
       return <main class="door">{say('looking')}</main>;
@@ -44,7 +55,7 @@ export function TeacherScreen({ device, language: first }: TeacherScreenProps) {
       return (
         <>
           {!state.isKept && <p class="banner">{say('kept.not')}</p>}
-          <AtWork device={device} state={state} say={say} language={language} />
+          <Inside device={device} state={state} say={say} language={language} />
         </>
       );
   }

@@ -1,4 +1,4 @@
-import type { WorkingLine } from '../../description/working.ts';
+import { workingLine as line, type WorkingLine } from '../../description/working.ts';
 import { type Asked, signOf } from '../../statics/balance.ts';
 import type { At } from '../../uncertainty/propagate.ts';
 import type { Tackle } from './station.ts';
@@ -160,13 +160,3 @@ function effectLines(
       ];
     });
 }
-
-const line = (
-  what: string,
-  symbol: string,
-  formula: string,
-  values: Readonly<Record<string, number>>,
-  value: number,
-  unit: string,
-  source: string,
-): WorkingLine => ({ what, symbol, formula, values, value, unit, source });

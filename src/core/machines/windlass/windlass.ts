@@ -1,5 +1,5 @@
 import { type NotDefined, notDefined } from '../../description/not-defined.ts';
-import type { WorkingLine } from '../../description/working.ts';
+import { workingLine as line, type WorkingLine } from '../../description/working.ts';
 import { newtons } from '../../quantities/brands.ts';
 import { type Asked, type Balance, signOf } from '../../statics/balance.ts';
 import { pinReaction, pullOnDryPin } from '../../statics/dry-pin.ts';
@@ -128,13 +128,3 @@ function armLines(windlass: Windlass, at: At): readonly WorkingLine[] {
       : line('windlass.pull-arm', 'c', 'R + tw/2', { R, tw }, c, 'm', ROPE),
   ];
 }
-
-const line = (
-  what: string,
-  symbol: string,
-  formula: string,
-  values: Readonly<Record<string, number>>,
-  value: number,
-  unit: string,
-  source: string,
-): WorkingLine => ({ what, symbol, formula, values, value, unit, source });

@@ -54,6 +54,12 @@ export const dayDiagnostics = {
     why: 'the list says who may stand at tables, so the count is not used',
     help: 'leave "helpers" out, or write as many as the list has',
   },
+  'fewer-pupils-than-groups': {
+    what: 'fewer pupils than groups',
+    here: '{pupils} pupils in {groups} groups',
+    why: 'the plan has a route for each group, also for one in which nobody is',
+    help: 'write {pupils} groups at most, or how many pupils really come',
+  },
   'two-groups-wanted': {
     what: 'one group alone',
     here: 'group "{group}" is {key} from whom, or with whom?',

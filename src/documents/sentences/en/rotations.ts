@@ -131,17 +131,23 @@ export const rotations = {
     'Where the signal is given by the clock, done or not, it cuts off {unfinished} of {stays} stays on average.',
   'rotation.clock.few':
     'Where the signal is given by the clock, done or not, it cuts off less than one of {stays} stays on average.',
+  'rotation.clash.asked': '{wish} (asked with --{option})',
   'rotation.clash.where': '{wish} ({file}, line {line})',
   'rotation.unknown':
     'No timetable was found, and no proof that there is none. Leave out a wish or a table, or allow a longer search.',
+  'rotation.nothing.all-closed': 'There is nothing to do: every table is closed. Open one.',
+  'rotation.nothing.talks':
+    'There is no time between introduction and talk: they take {talks}, the period lasts {period}. Make the period longer, or the talks in the activity file shorter.',
+  'rotation.nothing.breaks':
+    'There is no time between introduction and talk: breaks fill it. Make a break shorter, or the period longer.',
+  'rotation.nothing.little':
+    'There is no time for any table: {time} without the breaks between introduction and talk, and the quickest table takes {quickest} or more. Make the period longer, or talks and breaks shorter.',
   'rotation.under-way': 'Planned anew at {now}.',
   'rotation.under-way.done': 'Visits done, which stay done: {done}. No group does a table twice.',
   'rotation.under-way.not-told':
     'Nothing is known of these groups, so they are planned as if they had done nothing: {groups}.',
   'rotation.under-way.changes': 'Places that differ from the plan before: {changes}.',
   'rotation.under-way.same': 'Everything else is as in the plan before.',
-  'rotation.under-way.no-chance':
-    'How likely it is that all are done by the bell is not reckoned for a plan that is under way.',
   'rotation.assumed': 'Nobody says so; it is common practice, without a source:',
   'rotation.between':
     'From class {before} to class {after} there are {has}; to put all tables back takes {needs}.',

@@ -54,6 +54,12 @@ export const dayDiagnostics = {
     why: 'la lista dice quién puede atender mesas, así que el número no se usa',
     help: 'quita "helpers", o escribe tantos como tiene la lista',
   },
+  'fewer-pupils-than-groups': {
+    what: 'menos alumnos que grupos',
+    here: '{pupils} alumnos en {groups} grupos',
+    why: 'el plan tiene un recorrido para cada grupo, también para uno sin nadie',
+    help: 'escribe {pupils} grupos como mucho, o cuántos alumnos vienen de verdad',
+  },
   'two-groups-wanted': {
     what: 'un solo grupo',
     here: 'grupo "{group}": ¿"{key}" con quién?',

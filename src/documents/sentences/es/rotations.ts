@@ -132,17 +132,23 @@ export const rotations = {
     'Si la señal se da por el reloj, hayan acabado o no, corta de media {unfinished} de {stays} estancias.',
   'rotation.clock.few':
     'Si la señal se da por el reloj, hayan acabado o no, corta de media menos de una de {stays} estancias.',
+  'rotation.clash.asked': '{wish} (pedido con --{option})',
   'rotation.clash.where': '{wish} ({file}, línea {line})',
   'rotation.unknown':
     'No se encontró un plan, ni la prueba de que no lo hay. Quita un deseo o una mesa, o deja buscar más tiempo.',
+  'rotation.nothing.all-closed': 'No hay nada que hacer: todas las mesas están cerradas. Abre una.',
+  'rotation.nothing.talks':
+    'No hay tiempo entre la introducción y la charla: ocupan {talks} y la clase dura {period}. Alarga la clase, o acorta las charlas en el archivo de la actividad.',
+  'rotation.nothing.breaks':
+    'No hay tiempo entre la introducción y la charla: lo llenan los descansos. Acorta un descanso o alarga la clase.',
+  'rotation.nothing.little':
+    'No hay tiempo para ninguna mesa: {time} sin los descansos entre la introducción y la charla, y la mesa más rápida ocupa {quickest} o más. Alarga la clase, o acorta charlas y descansos.',
   'rotation.under-way': 'Planeado de nuevo: {now}.',
   'rotation.under-way.done': 'Visitas hechas, que siguen hechas: {done}. Ningún grupo repite mesa.',
   'rotation.under-way.not-told':
     'De estos grupos no se sabe nada; se planean como si no hubieran hecho nada: {groups}.',
   'rotation.under-way.changes': 'Lugares que difieren del plan anterior: {changes}.',
   'rotation.under-way.same': 'Todo lo demás queda como en el plan anterior.',
-  'rotation.under-way.no-chance':
-    'Lo probable que es que todos acaben antes del timbre no se calcula para un plan ya en marcha.',
   'rotation.assumed': 'Nadie lo dice; es práctica común, sin fuente:',
   'rotation.between':
     'De la clase {before} a la clase {after} hay {has}; dejar listas todas las mesas lleva {needs}.',
