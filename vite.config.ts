@@ -1,22 +1,44 @@
 import { readFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
-import { defineConfig, type Plugin } from 'vite';
+import { defineConfig, type Plugin, type Rolldown } from 'vite';
 import { noticeOf, noticesText, packageFolderOf } from './scripts/third-party-notices.ts';
 
 const here = (path: string): string => fileURLToPath(new URL(path, import.meta.url));
 const FONT = here('node_modules/@expo-google-fonts/atkinson-hyperlegible/LICENSE_FONT');
 
 /** Pages of the browser's room; each is one entry, and shares with the others what both use. */
-export const PAGES = ['index', 'group', 'teacher', 'chart', 'helper'] as const;
+export const PAGES = ['index', 'group', 'teacher', 'chart', 'helper', 'prepare'] as const;
+
+/** The page for preparing begins with the demo, which comes along as text. */
+const demoText = (name: string) => ({
+  name,
+  text: readFileSync(here(`examples/brackwater/${name}`), 'utf8'),
+});
+const DEMO = {
+  kit: demoText('boathouse.kit.yaml'),
+  activity: demoText('harbour-day.activity.yaml'),
+  visit: demoText('harbour-day.visit.yaml'),
+};
+
+/** What the engine of the page for preparing is made of: it is built by itself, before the pages. */
+const engineFolders = new Set<string>();
+const licencesOfEngine: Plugin = {
+  name: 'licences-of-engine',
+  generateBundle(_options, bundle) {
+    for (const folder of foldersIn(bundle)) engineFolders.add(folder);
+  },
+};
+
+const foldersIn = (bundle: Rolldown.OutputBundle): readonly string[] =>
+  Object.values(bundle)
+    .flatMap((chunk) => (chunk.type === 'chunk' ? Object.keys(chunk.modules).map(packageFolderOf) : []))
+    .filter((folder) => folder !== null);
 
 /** Licences of what went into the pages, beside them. */
 const licences: Plugin = {
   name: 'licences',
   generateBundle(_options, bundle) {
-    const folders = Object.values(bundle).flatMap((chunk) =>
-      chunk.type === 'chunk' ? Object.keys(chunk.modules).map(packageFolderOf) : [],
-    );
-    const found = [...new Set(folders.filter((folder) => folder !== null))].map(noticeOf);
+    const found = [...new Set([...foldersIn(bundle), ...engineFolders])].map(noticeOf);
     const notices = found.sort((a, b) => (a.name < b.name ? -1 : 1));
     const font = readFileSync(FONT, 'utf8');
     this.emitFile({
@@ -34,18 +56,42 @@ const filesForWorker: Plugin = {
   generateBundle(_options, bundle) {
     const worker = bundle['service-worker.js'];
     if (worker?.type !== 'chunk') return;
-    const assets = Object.keys(bundle).filter((name) => name.startsWith('assets/'));
+    const assets = Object.keys(bundle).filter((name) => name.startsWith('assets/') && !isOfPrepare(name));
     const files = ['/', '/group', ...assets.map((name) => `/${name}`).sort()];
     worker.code = worker.code.replace(/['"`]__FILES__['"`]/, JSON.stringify(JSON.stringify(files)));
+  },
+};
+
+/** A group's tablet isn't made to keep the engine: nobody prepares on it. */
+const isOfPrepare = (name: string): boolean => /^assets\/(engine-thread|prepare)-/.test(name);
+
+/** Its page finds its files beside itself, wherever it is put. */
+const addressesOfPrepare: Plugin = {
+  name: 'addresses-of-prepare',
+  enforce: 'post',
+  generateBundle(_options, bundle) {
+    const page = bundle['prepare.html'];
+    if (page?.type !== 'asset') return;
+    page.source = String(page.source).replaceAll(/(src|href)="\//g, '$1="./');
   },
 };
 
 export default defineConfig({
   root: here('src/web'),
   base: '/',
+  define: { __DEMO_TEXTS__: JSON.stringify(DEMO) },
+  // The page for preparing works under any path of any host; the others are at home at the top of ours.
+  experimental: {
+    renderBuiltUrl: (_file, { hostType }) => (hostType === 'html' ? undefined : { relative: true }),
+  },
+  worker: {
+    format: 'es',
+    plugins: () => [licencesOfEngine],
+    rolldownOptions: { output: { entryFileNames: 'assets/[name]-[hash].js' } },
+  },
   publicDir: here('src/web/public'),
   logLevel: 'warn',
-  plugins: [licences, filesForWorker],
+  plugins: [licences, filesForWorker, addressesOfPrepare],
   oxc: { jsx: { runtime: 'automatic', importSource: 'preact' } },
   build: {
     outDir: here('dist/web'),

@@ -41,7 +41,7 @@ function bench([name = '', ...args]) {
   const file = join(root, 'bench', `${name}.mjs`);
   if (!existsSync(file)) {
     console.error(
-      'Usage: node scripts/run.mjs bench key|cold-start|paper|montecarlo|diagnosis|one-reading|timetable|live|kill',
+      'Usage: node scripts/run.mjs bench key|cold-start|paper|montecarlo|diagnosis|one-reading|timetable|live|kill|edit',
     );
     return 2;
   }

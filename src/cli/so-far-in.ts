@@ -123,6 +123,20 @@ function doneIn(
         other: null,
       })),
   ];
+  tellRefused(name, refused, terminal, language);
+  const done = ours
+    .filter(({ from }) => from < now)
+    .map(({ group, table, copy, from, to }) => ({ group, table, copy, from, to }));
+  return { done, isWhole: refused.length === 0 };
+}
+
+/** Lines that can't be used, each with its reason, and what to do. */
+export function tellRefused(
+  name: string,
+  refused: DoneFile['refused'],
+  terminal: Terminal,
+  language: Language,
+): void {
   for (const { line, text, because, other } of refused) {
     const why = sentence(language, because, other === null ? {} : { other });
     terminal.tell(sentence(language, 'done.refused', { line, text, because: why }));
@@ -131,10 +145,6 @@ function doneIn(
     const lines = refused.map(({ line }) => String(line));
     terminal.tell(sentence(language, 'done.put-right', { file: name, lines }));
   }
-  const done = ours
-    .filter(({ from }) => from < now)
-    .map(({ group, table, copy, from, to }) => ({ group, table, copy, from, to }));
-  return { done, isWhole: refused.length === 0 };
 }
 
 /** The what-ifs as what is otherwise from now on. */

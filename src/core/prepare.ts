@@ -94,6 +94,23 @@ export function prepare(files: PreparationFiles): Prepared {
   };
 }
 
+/**
+ * One table of checked files by itself, as it stands among the others today, for whoever changes it and
+ * looks. What only all tables together or a bench book tell is `prepare`'s to say.
+ */
+export function prepareOne(
+  kit: Kit,
+  activity: Activity,
+  visit: Visit | null,
+  mark: string,
+): PreparedTable | null {
+  const resolved = resolve(kit, activity, visit, vocabulary);
+  const table = resolved.tables.find((each) => each.table === mark);
+  if (table === undefined) return null;
+  const made = prepareTable(table, resolved.gravity, readerOf(activity), kit.parts, null).table;
+  return followArrival([made], visit).tables[0] ?? null;
+}
+
 /** The bench book against the tables as the files alone have them. */
 function benchOf(file: SourceText, kit: Kit, activity: Activity, tables: readonly PreparedTable[]) {
   return readBench(file, kit, {

@@ -206,6 +206,32 @@ describe('handspike rotation', () => {
     expect(numbers.filter((each) => !/^\d+\.\d{1,2}$/.test(each))).toEqual([]);
   });
 
+  it('takes how long tables take from earlier visits, whoever their groups were, and says what was set aside', () => {
+    const rows = ['red', 'blue', 'green', 'black'].flatMap((group, n) => [
+      `${group},1,${10 * n},${10 * n + 9}`,
+      `${group},2,${40 + 10 * n},${40 + 10 * n + 5.5}`,
+    ]);
+    writeFileSync(join(boathouse, 'may.csv'), `group,table,from,to\n${rows.join('\n')}\nred,3,100,\n`);
+    const tables = (...args: readonly string[]): Record<string, number> =>
+      Object.fromEntries(
+        JSON.parse(at(VISIT, '--json', ...args).out).classes[0].tables.map(
+          ({ mark, takes }: { readonly mark: string; readonly takes: number }) => [mark, takes],
+        ),
+      );
+    const [before, after] = [tables(), tables('--past', 'may.csv')];
+    // Nine minutes were longer than planned: nearer to them, and not all the way after four stays.
+    expect(after['1']).toBeGreaterThan((before['1'] ?? 0) + 30);
+    expect(after['1']).toBeLessThan(540);
+    expect(after['3']).toBe(before['3']);
+    const { out } = at(VISIT, '--past', 'may.csv');
+    expect(out).toContain('How long tables take follows earlier visits:');
+    expect(out).toMatch(/Table 1: .*, from stays: 4/);
+    writeFileSync(join(boathouse, 'june.csv'), 'group,table,from,to\nred,99,0,5\n');
+    const bad = at(VISIT, '--past', 'may.csv,june.csv');
+    expect(bad.code).toBe(1);
+    expect(bad.err).toContain('line 2 is not used (red, 99, 0, 5)');
+  });
+
   it.each([
     ['--signal and --as-free are two ways to move on: name one', ['--signal', '--as-free']],
     ['--csv and --json: name one of them', ['--csv', '--json']],
@@ -224,6 +250,7 @@ describe('handspike rotation', () => {
     ['--late names "B" twice: which one holds?', ['--late', 'B:5,B:10']],
     ['--copies: a whole number from 1 to 20 goes with a name, not "2:500"', ['--copies', '2:500']],
     ['--close is written as 4,5, not ","', ['--close', ',']],
+    ['--past is written as may.csv,june.csv, not "a.csv,"', ['--past', 'a.csv,']],
     ['--group says whose calendar: it goes with --ics', ['--group', 'A']],
     ['--group: there is no group "H"', ['--ics', '--group', 'H']],
   ])('says "%s"', (says, args) => {

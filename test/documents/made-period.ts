@@ -112,6 +112,7 @@ export function madePeriod({
     pupils: 4 * groups,
     rotation,
     adultsAreCounted: true,
+    fromPast: [],
     closed: [],
     assumed: [],
     outcome: { kind: 'timetable', timetable, shortage: null },

@@ -1,37 +1,20 @@
-import type { Browser, Page } from 'playwright-core';
-import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, test } from 'vitest';
+import type { Page } from 'playwright-core';
+import { describe, expect, test } from 'vitest';
 import { rehearse } from '../../src/core/rehearse.ts';
 import { visitLog } from '../../src/store/visit-log.ts';
 import { demoPrepared } from '../documents/demo-prepared.ts';
-import { buildPagesWhereStale } from './built-pages.ts';
-import { openChromium } from './chromium.ts';
-import { type ClassAtWork, classAtWork } from './class-at-work.ts';
+import { classInBrowser } from './class-in-browser.ts';
 import { PLAIN_HOST } from './class-in-hand.ts';
 import { axeFaults, joined, tooWide } from './group-page.ts';
 
 const soon = { timeout: 15_000, interval: 50 };
-let browser: Browser | undefined;
-let room: ClassAtWork;
-
-beforeAll(buildPagesWhereStale);
-beforeEach(async (context) => {
-  browser ??= await openChromium(context);
-  room = await classAtWork();
-}, 60_000);
-afterEach(async () => {
-  for (const context of browser?.contexts() ?? []) await context.close();
-  await room?.stop();
-});
-afterAll(async () => {
-  await browser?.close();
-});
+const at = classInBrowser();
 
 async function chartPage(width = 1440, colorScheme: 'light' | 'dark' = 'light'): Promise<Page> {
-  if (browser === undefined) throw new Error('the browser is not open');
-  const context = await browser.newContext({ viewport: { width, height: 900 }, colorScheme });
+  const context = await at.browser.newContext({ viewport: { width, height: 900 }, colorScheme });
   const page = await context.newPage();
-  await page.goto(room.link(PLAIN_HOST));
-  await page.goto(`${room.address(PLAIN_HOST)}/chart`);
+  await page.goto(at.room.link(PLAIN_HOST));
+  await page.goto(`${at.room.address(PLAIN_HOST)}/chart`);
   await page.waitForSelector('input[data-setup]');
   return page;
 }
@@ -52,7 +35,7 @@ const writtenByClass = (groups: number): ReadonlyMap<string, string> =>
 
 /** Readings that hold, as `A L1: 2.2 N`. */
 const holding = async (): Promise<readonly string[]> =>
-  visitLog(await room.stored())
+  visitLog(await at.room.stored())
     .readings.filter(({ isVoid }) => !isVoid)
     .map(({ reading: { group, setup, written } }) => `${group} ${setup}: ${written}`)
     .sort();
@@ -129,17 +112,16 @@ describe('chart entry, by keyboard alone', () => {
     await page.keyboard.press('Control+z');
     await expect.poll(holding, soon).toEqual([]);
     await expect.poll(() => field.inputValue(), soon).toBe('');
-    const kinds = (await room.stored()).map(({ entry }) => entry.what.kind);
+    const kinds = (await at.room.stored()).map(({ entry }) => entry.what.kind);
     expect(kinds).toEqual(['reading', 'correction', 'correction', 'void']);
   });
 
   test('what comes from a tablet while its row is being typed is written over by nobody, and both stand', async () => {
-    if (browser === undefined) throw new Error('the browser is not open');
     const page = await chartPage();
     const [first = ''] = await page
       .locator('input[data-setup]')
       .evaluateAll((all) => all.map((each) => (each as HTMLInputElement).dataset.setup ?? ''));
-    const tablet = await joined(await browser.newContext(), room, 'A');
+    const tablet = await joined(await at.browser.newContext(), at.room, 'A');
     await page.bringToFront();
     await page.keyboard.type('2.2');
     await tablet.evaluate(

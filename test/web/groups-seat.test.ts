@@ -50,6 +50,10 @@ async function seatIn(changed: Change, ofC: string): Promise<Seat> {
     await expect
       .poll(() => lastOf(stream.events).readings?.map(({ again }) => again !== null), { timeout: 15_000 })
       .toEqual([false, true]);
+    // What was shown last is kept half a second later.
+    await expect
+      .poll(() => storageOf(page), { timeout: 15_000 })
+      .toMatch(/"9\.9 N"[^{}]*"again":null\},\{[^{}]*"0\.1 N"[^{}]*"again":\{"say"/);
     const texts = {
       stream: sorted(lastOf(stream.events)),
       ...(await everyRoute(room, cookie)),

@@ -1,32 +1,15 @@
-import type { Browser, BrowserContextOptions, Page } from 'playwright-core';
-import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, test } from 'vitest';
-import { buildPagesWhereStale } from './built-pages.ts';
-import { openChromium } from './chromium.ts';
-import { type ClassAtWork, classAtWork } from './class-at-work.ts';
+import type { BrowserContextOptions, Page } from 'playwright-core';
+import { describe, expect, test } from 'vitest';
+import { classInBrowser } from './class-in-browser.ts';
 import { PLAIN_HOST } from './class-in-hand.ts';
 import { axeFaults, joined, pressed, tooWide } from './group-page.ts';
 
 const soon = { timeout: 15_000, interval: 50 };
-let browser: Browser | undefined;
-let room: ClassAtWork;
-
-beforeAll(buildPagesWhereStale);
-beforeEach(async (context) => {
-  browser ??= await openChromium(context);
-  room = await classAtWork();
-}, 60_000);
-afterEach(async () => {
-  for (const context of browser?.contexts() ?? []) await context.close();
-  await room?.stop();
-});
-afterAll(async () => {
-  await browser?.close();
-});
+const at = classInBrowser();
 
 async function helperPage(table: string, options: BrowserContextOptions = {}): Promise<Page> {
-  if (browser === undefined) throw new Error('the browser is not open');
-  const page = await (await browser.newContext(options)).newPage();
-  await page.goto(`${room.address(PLAIN_HOST)}/helper#${room.helperCode}`);
+  const page = await (await at.browser.newContext(options)).newPage();
+  await page.goto(`${at.room.address(PLAIN_HOST)}/helper#${at.room.helperCode}`);
   await page.locator('.tables button', { hasText: `Table ${table}:` }).click();
   await page.waitForSelector('.setups-of-table');
   return page;
@@ -34,18 +17,17 @@ async function helperPage(table: string, options: BrowserContextOptions = {}): P
 
 describe("a helper's page in a browser, over plain http", () => {
   test('the address lets in to a table: what a group reads there arrives with what to say, and what is read elsewhere does not', async () => {
-    if (browser === undefined) throw new Error('the browser is not open');
-    const teacher = await (await browser.newContext()).newPage();
-    await teacher.goto(room.link(PLAIN_HOST));
+    const teacher = await (await at.browser.newContext()).newPage();
+    await teacher.goto(at.room.link(PLAIN_HOST));
     await teacher.getByRole('button', { name: 'Begin now' }).click();
     await teacher.getByRole('button', { name: 'Signal: all change' }).waitFor();
     const page = await helperPage('1');
     await page.getByText('Here now: F').waitFor();
     await page.getByText(/^Next: /).waitFor();
-    const group = await joined(await browser.newContext(), room, 'F');
+    const group = await joined(await at.browser.newContext(), at.room, 'F');
     await group.waitForSelector('.keys');
     await pressed(group, '93,7');
-    const elsewhere = await joined(await browser.newContext(), room, 'E');
+    const elsewhere = await joined(await at.browser.newContext(), at.room, 'E');
     await elsewhere.waitForSelector('.keys');
     await pressed(elsewhere, '55.5');
     await page.bringToFront();
@@ -57,7 +39,7 @@ describe("a helper's page in a browser, over plain http", () => {
     await row.locator('s').waitFor();
     await page.getByRole('button', { name: 'Undo' }).click();
     await expect.poll(() => row.locator('s').count(), soon).toBe(0);
-    const wrote = (await room.stored()).filter(({ entry }) => entry.seat.kind === 'helper');
+    const wrote = (await at.room.stored()).filter(({ entry }) => entry.seat.kind === 'helper');
     expect(wrote.map(({ entry }) => entry.what.kind)).toEqual(['void', 'restore']);
   });
 
@@ -71,11 +53,10 @@ describe("a helper's page in a browser, over plain http", () => {
   });
 
   test("a group's code lets nobody in here, and without a code the door asks for one", async () => {
-    if (browser === undefined) throw new Error('the browser is not open');
-    const page = await (await browser.newContext()).newPage();
-    await page.goto(`${room.address(PLAIN_HOST)}/helper`);
+    const page = await (await at.browser.newContext()).newPage();
+    await page.goto(`${at.room.address(PLAIN_HOST)}/helper`);
     await page.waitForSelector('#code');
-    await page.goto(`${room.address(PLAIN_HOST)}/helper#${room.code}`);
+    await page.goto(`${at.room.address(PLAIN_HOST)}/helper#${at.room.code}`);
     await page.waitForSelector('.labels');
     expect(await page.locator('.tables').count()).toBe(0);
     expect(await page.locator('.setups-of-table').count()).toBe(0);

@@ -17,7 +17,7 @@ function scriptsOf(page: string): ReadonlySet<string> {
     for (const [, other = ''] of read(path).matchAll(/["'`]\.\/([\w-]+\.js)["'`]/g))
       follow(`assets/${other}`);
   };
-  for (const [, path = ''] of read(page).matchAll(/(?:src|href)="\/(assets\/[^"]+\.js)"/g)) follow(path);
+  for (const [, path = ''] of read(page).matchAll(/(?:src|href)="\.?\/(assets\/[^"]+\.js)"/g)) follow(path);
   return found;
 }
 
@@ -33,26 +33,44 @@ describe('the pages as they are built', () => {
     for (const page of pages()) expect([page, zipped(page) <= 200_000]).toEqual([page, true]);
   });
 
+  test('the engine is no part of what the page for preparing loads first, and is at most 300 kB, zipped', () => {
+    const [engine = ''] = readdirSync(join(WEB, 'assets')).filter((name) =>
+      name.startsWith('engine-thread-'),
+    );
+    expect(zipped('prepare.html')).toBeLessThanOrEqual(60_000);
+    expect(scriptsOf('prepare.html')).not.toContain(`assets/${engine}`);
+    const size = gzipSync(readFileSync(join(WEB, 'assets', engine))).length;
+    expect(size).toBeGreaterThan(50_000);
+    expect(size).toBeLessThanOrEqual(300_000);
+  });
+
   test('no page has script or style in it, and nothing comes from elsewhere', () => {
     for (const page of pages()) {
       const markup = read(page);
       expect(markup).not.toMatch(/<script(?![^>]*\ssrc=)|<style|\sstyle=|\son\w+=/);
-      expect([...markup.matchAll(/(?:src|href)="(?!\/)[^"]*"/g)]).toEqual([]);
+      // The page for preparing works under any path: it finds its files beside itself.
+      const elsewhere =
+        page === 'prepare.html' ? /(?:src|href)="(?!\.\/)[^"]*"/g : /(?:src|href)="(?!\/)[^"]*"/g;
+      expect([...markup.matchAll(elsewhere)]).toEqual([]);
     }
     const styles = readdirSync(join(WEB, 'assets')).filter((name) => name.endsWith('.css'));
-    for (const style of styles) expect(read(`assets/${style}`)).not.toMatch(/url\(["']?(?!\/assets\/)/);
+    for (const style of styles) expect(read(`assets/${style}`)).not.toMatch(/url\(["']?(?!\.\/[\w-]+\.ttf)/);
   });
 
   test('the font comes along, with its licence and those of the packages', () => {
     const fonts = readdirSync(join(WEB, 'assets')).filter((name) => name.endsWith('.ttf'));
     expect(fonts.length).toBe(2);
     const notices = read('third-party-notices.txt');
-    for (const name of ['preact', 'idb', 'SIL OPEN FONT LICENSE']) expect(notices).toContain(name);
+    for (const name of ['preact', 'idb', 'yaml', 'SIL OPEN FONT LICENSE']) expect(notices).toContain(name);
   });
 
   test('the worker knows every file that it has to keep', () => {
     const worker = read('service-worker.js');
-    for (const name of readdirSync(join(WEB, 'assets'))) expect(worker).toContain(`/assets/${name}`);
+    for (const name of readdirSync(join(WEB, 'assets')))
+      expect([name, worker.includes(`/assets/${name}`)]).toEqual([
+        name,
+        !/^(engine-thread|prepare)-/.test(name),
+      ]);
     expect(worker).not.toContain('__FILES__');
   });
 });

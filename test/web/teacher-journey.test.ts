@@ -1,43 +1,25 @@
-import type { Browser, BrowserContextOptions, Page } from 'playwright-core';
-import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, test } from 'vitest';
-import { buildPagesWhereStale } from './built-pages.ts';
-import { openChromium } from './chromium.ts';
-import { type ClassAtWork, classAtWork } from './class-at-work.ts';
+import type { BrowserContextOptions, Page } from 'playwright-core';
+import { describe, expect, test } from 'vitest';
+import { classInBrowser } from './class-in-browser.ts';
 import { PLAIN_HOST } from './class-in-hand.ts';
 import { axeFaults, joined, pressed, tooWide } from './group-page.ts';
 
 const soon = { timeout: 15_000, interval: 50 };
-let browser: Browser | undefined;
-let room: ClassAtWork;
-
-beforeAll(buildPagesWhereStale);
-beforeEach(async (context) => {
-  browser ??= await openChromium(context);
-  room = await classAtWork();
-}, 60_000);
-afterEach(async () => {
-  for (const context of browser?.contexts() ?? []) await context.close();
-  await room?.stop();
-});
-afterAll(async () => {
-  await browser?.close();
-});
+const at = classInBrowser();
 
 async function teacherPage(options: BrowserContextOptions = {}): Promise<Page> {
-  if (browser === undefined) throw new Error('the browser is not open');
-  const page = await (await browser.newContext(options)).newPage();
-  await page.goto(room.link(PLAIN_HOST));
+  const page = await (await at.browser.newContext(options)).newPage();
+  await page.goto(at.room.link(PLAIN_HOST));
   await page.waitForSelector('.table');
   return page;
 }
 
 async function groupPage(label: string): Promise<Page> {
-  if (browser === undefined) throw new Error('the browser is not open');
-  return joined(await browser.newContext(), room, label);
+  return joined(await at.browser.newContext(), at.room, label);
 }
 
 const kinds = async (): Promise<readonly string[]> =>
-  (await room.stored()).map(({ entry: { what } }) => what.kind);
+  (await at.room.stored()).map(({ entry: { what } }) => what.kind);
 
 describe("the teacher's page in a browser, over plain http", () => {
   test('a reading shows within a second, is struck through, put back and written anew, and a signal is given', async () => {
@@ -113,9 +95,8 @@ describe("the teacher's page in a browser, over plain http", () => {
   });
 
   test('without a pass it says how the teacher comes in, and shows nothing of the class', async () => {
-    if (browser === undefined) throw new Error('the browser is not open');
-    const page = await (await browser.newContext()).newPage();
-    await page.goto(`${room.address(PLAIN_HOST)}/teacher`);
+    const page = await (await at.browser.newContext()).newPage();
+    await page.goto(`${at.room.address(PLAIN_HOST)}/teacher`);
     await page.getByRole('heading', { name: 'This page is for the teacher' }).waitFor();
     expect(await page.locator('.table').count()).toBe(0);
   });

@@ -17,6 +17,7 @@ import { type Command, EXIT, UsageFault } from '../command.ts';
 import { preparationFiles } from '../files.ts';
 import { hasErrors, tellErrors } from '../findings.ts';
 import { LANGUAGE_OPTION, languageIn } from '../language.ts';
+import { PAST_HELP, PAST_OPTIONS, pastIn } from '../past-in.ts';
 import {
   CHANGE_HELP,
   CHANGE_OPTIONS,
@@ -34,6 +35,7 @@ export const rotation: Command = {
   options: [
     ...CHANGE_HELP,
     ...SO_FAR_HELP,
+    ...PAST_HELP,
     '--periods TIMES what to teach in periods of so many minutes, as 40 or 40,40',
     '--gain          which table to double or to shorten would gain most',
     '--csv           a row a stay, a wait, or an adult at a table',
@@ -49,6 +51,7 @@ export const rotation: Command = {
     const found = readArguments(args, {
       ...CHANGE_OPTIONS,
       ...SO_FAR_OPTIONS,
+      ...PAST_OPTIONS,
       gain: 'switch',
       periods: 'text',
       csv: 'switch',
@@ -71,7 +74,13 @@ export const rotation: Command = {
       groups: [...new Set(asFiled.flatMap((each) => each.rotation.groups.map(({ label }) => label)))],
     };
     const whatIfs = periodChangesIn(found, known);
-    const changes = fromTheStart(found, whatIfs);
+    const classes = asFiled.flatMap(({ label }) => (label === null ? [] : [label]));
+    const decimalMark = prepared.visit?.decimal ?? 'point';
+    const earlier = pastIn(found, { ...known, classes, decimal: decimalMark }, terminal, language);
+    const changes = {
+      ...fromTheStart(found, whatIfs),
+      ...(earlier === null ? {} : { past: earlier.past }),
+    };
     const asAsked = askedPeriods(prepared, changes) ?? [];
     const bell = Math.max(0, ...asAsked.map((each) => each.rotation.bell));
     refuseTooLate(changes.late, { since: 0, bell, groups: known.groups.length });
@@ -88,8 +97,7 @@ export const rotation: Command = {
     const options = { effort: { ...effort, seed }, withGains: found.isOn('gain') };
     const planned = planPeriod(prepared, changes, options);
     if (planned === null) return EXIT.findings;
-    const decimal = prepared.visit?.decimal ?? 'point';
-    const read = soFarIn(found, whatIfs, planned.classes, decimal, terminal, language);
+    const read = soFarIn(found, whatIfs, planned.classes, decimalMark, terminal, language);
     if (read === null) return EXIT.findings;
     const { soFar } = read;
     const period = soFar === null ? planned : planOn(prepared, planned, soFar, options);
@@ -117,7 +125,9 @@ export const rotation: Command = {
         terminal.print(rotationText(language, prepared, period));
         break;
     }
-    return hasErrors(prepared) || !read.isWhole || !isArranged(period) ? EXIT.findings : EXIT.done;
+    return hasErrors(prepared) || !read.isWhole || earlier?.isWhole === false || !isArranged(period)
+      ? EXIT.findings
+      : EXIT.done;
   },
 };
 

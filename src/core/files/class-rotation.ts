@@ -3,6 +3,7 @@ import { assumedReset, assumedStay, assumedTimes, groupTime } from '../rotation/
 import type { Assumption, ClassPeriod, ClosedTable } from '../rotation/class-period.ts';
 import { GROUP_SIZE, sizesOf } from '../rotation/groups-of.ts';
 import type { Adult, Break, Rotation, RotationGroup, RotationTable } from '../rotation/rotation.ts';
+import { timeFromVisits } from '../rotation/times-from-visits.ts';
 import type { Wish } from '../rotation/wish.ts';
 import type { Activity, ActivityTable } from './activity.ts';
 import { type ClassOfDay, stretchOf } from './class-plan.ts';
@@ -32,6 +33,7 @@ export type AskedPeriod = Pick<
   | 'closed'
   | 'assumed'
   | 'adultsAreCounted'
+  | 'fromPast'
 >;
 
 /** Activity, visit and what can be built -> what one class's period asks. */
@@ -54,7 +56,15 @@ export function askedPeriod(
   );
   const inPeriod = { starts: ofClass.starts, lasts };
   const { introduction, talkAtTheEnd, walk } = aroundTables(activity, assume);
-  const tables = activity.tables.map((table) => tableOf(table, ofClass, built, changes, assume));
+  const asWritten = activity.tables.map((table) => tableOf(table, ofClass, built, changes, assume));
+  const past = asWritten.flatMap(({ mark, run }) => {
+    const times = changes.past?.[mark] ?? [];
+    return times.length === 0 ? [] : [{ table: mark, ...timeFromVisits(run, times) }];
+  });
+  const tables = asWritten.map((table) => {
+    const time = past.find((each) => each.table === table.mark)?.time;
+    return time === undefined ? table : { ...table, run: time };
+  });
   const groups = groupsOf(ofClass, arrivalsOf(ofClass, inPeriod), changes, assume);
   const labels = groups.map(({ label }) => label);
   const closed = closedTables(ofClass, inPeriod, built, changes);
@@ -83,6 +93,12 @@ export function askedPeriod(
     rotation,
     closed,
     assumed: eachOnce(assumed),
+    fromPast: past.map(({ table, time, used, setAside }) => ({
+      table,
+      takes: time.value,
+      used,
+      setAside: setAside.length,
+    })),
     adultsAreCounted: changes.adults !== undefined || ofClass.day.adults === null,
   };
 }

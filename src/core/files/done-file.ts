@@ -34,7 +34,8 @@ export interface DoneStay {
 
 /** What a done file is held against. */
 export interface DoneContext {
-  readonly groups: readonly string[];
+  /** `null`: whatever label stands there, as in the file of an earlier visit. */
+  readonly groups: readonly string[] | null;
   readonly tables: readonly string[];
   /** How many of a table there are, by mark; one where nothing is said. */
   readonly copies: Readonly<Record<string, number>>;
@@ -147,8 +148,8 @@ function stayIn(row: TableRow, columns: Columns, context: DoneContext): WrittenS
   const cell = (column: Column): string => (row.cells[columns.get(column) ?? -1] ?? '').trim();
   const ofClass = named(cell('class'), context.classes);
   if (ofClass === null && cell('class') !== '') return 'done.unknown-class';
-  const group = named(cell('group'), context.groups);
-  if (group === null) return 'done.unknown-group';
+  const group = context.groups === null ? cell('group') : named(cell('group'), context.groups);
+  if (group === null || group === '') return 'done.unknown-group';
   const table = named(cell('table'), context.tables);
   if (table === null) return 'done.unknown-table';
   const from = timeIn(cell('from'), context);

@@ -1,5 +1,6 @@
 import type { Seconds } from '../quantities/brands.ts';
 import type { Way } from '../rotation/rotation.ts';
+import type { PastTime } from '../rotation/times-from-visits.ts';
 
 /** What if: a visit's period with something else than the files say. What is left out stays as written. */
 export interface PeriodChanges {
@@ -15,6 +16,8 @@ export interface PeriodChanges {
   readonly copies?: Readonly<Record<string, number>>;
   readonly way?: Way;
   readonly groups?: number;
+  /** How long groups of earlier visits were at each table, by mark. */
+  readonly past?: Readonly<Record<string, readonly PastTime[]>>;
 }
 
 export interface LateGroup {

@@ -23,6 +23,8 @@ export interface ClassPeriod {
   readonly closed: readonly ClosedTable[];
   /** What nobody said and was taken from common practice: sentences that have to be shown. */
   readonly assumed: readonly Assumption[];
+  /** Tables whose time follows earlier visits; empty where none were given. */
+  readonly fromPast: readonly TableFromPast[];
   readonly outcome: Arrangement;
   /** `null` where there is no timetable. */
   readonly chance: PeriodChance | null;
@@ -50,6 +52,14 @@ export interface ClosedTable {
   readonly parts: readonly string[];
   /** `null` is the whole period. */
   readonly during: { readonly from: Seconds; readonly to: Seconds | null } | null;
+}
+
+/** What earlier visits made of a table's time: of so many stays, others set aside as far off from the rest. */
+export interface TableFromPast {
+  readonly table: string;
+  readonly takes: Seconds;
+  readonly used: number;
+  readonly setAside: number;
 }
 
 /** A sentence key with its facts. */

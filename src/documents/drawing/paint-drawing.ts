@@ -60,32 +60,38 @@ const LEAST_APPARATUS = 30;
 /** A picture may be so much higher than the lowest one where that makes it larger. */
 const NEARLY = 1.05;
 
+interface Fitted {
+  readonly ink: Ink;
+  readonly reduction: number;
+}
+
 /**
  * The largest round scale at which all fits the room. Signs keep their size, so they may be too high
  * at any scale: then the largest of the lowest pictures is taken, and the paper gets longer.
  */
-function fittingInk(
-  drawing: Drawing,
-  options: DrawingOptions,
-): { readonly ink: Ink; readonly reduction: number } {
+function fittingInk(drawing: Drawing, options: DrawingOptions): Fitted {
   const room = { width: options.width - 2 * MARGIN, height: options.height - 2 * MARGIN - 9 };
   const size = apparatusSize(drawing);
   const { leastReduction = 0 } = options;
-  const tried = DRAWING_SCALES.filter(
+  const scales = DRAWING_SCALES.filter(
     (reduction) =>
       reduction === leastReduction ||
       (reduction > leastReduction && (size * 1000) / reduction >= LEAST_APPARATUS),
-  ).map((reduction) => {
+  );
+  const tried: (Fitted & { readonly width: number; readonly height: number })[] = [];
+  for (const reduction of scales) {
     const ink = drawingInk(drawing, reduction, options);
     const { left, top, right, bottom } = ink.box;
-    return { ink, reduction, width: right - left, height: bottom - top };
-  });
+    const [width, height] = [right - left, bottom - top];
+    // The first that fits is the largest: none of the smaller ones need be drawn.
+    if (width <= room.width && height <= room.height) return { ink, reduction };
+    tried.push({ ink, reduction, width, height });
+  }
   const narrow = tried.filter((each) => each.width <= room.width);
-  const fitting = narrow.find((each) => each.height <= room.height);
   const among = narrow.length > 0 ? narrow : tried.slice(-1);
   const least = Math.min(...among.map((each) => each.height));
   const lowest = among.find((each) => each.height <= least * NEARLY);
-  return fitting ?? lowest ?? { ink: drawingInk(drawing, 1, options), reduction: 1 };
+  return lowest ?? { ink: drawingInk(drawing, 1, options), reduction: 1 };
 }
 
 /** Longer side of all that is drawn to scale, in metres. */

@@ -31,6 +31,18 @@ export function sayingsOf(words: PeriodWords, files: Wished): readonly Saying[] 
     listed('stands', say('rotation.stands'), timetable === null ? [] : standLines(words)),
     listed('gains', say('rotation.gains'), gainLines(words)),
     listed(
+      'past',
+      say('rotation.past'),
+      period.fromPast.map(({ table, takes, used, setAside }) =>
+        say(setAside === 0 ? 'rotation.past.table' : 'rotation.past.aside', {
+          table,
+          time: lengthText(takes),
+          used,
+          aside: setAside,
+        }),
+      ),
+    ),
+    listed(
       'assumed',
       say('rotation.assumed'),
       period.assumed.map(({ key, facts }) => say(key, facts)),

@@ -47,6 +47,7 @@ function classJson(prepared: Prepared, period: ClassPeriod) {
     breaks: rotation.breaks,
     closed: period.closed,
     assumed: period.assumed.map(({ key, facts }) => ({ key, facts, says: words.say(key, facts) })),
+    fromPast: period.fromPast,
     outcome: outcome.kind,
     why: outcome.kind === 'unknown' ? outcome.why : null,
     clash: outcome.kind === 'clash' ? outcome.wishes.map(said) : [],

@@ -11,6 +11,7 @@ export interface Saying {
     | 'waits'
     | 'stands'
     | 'gains'
+    | 'past'
     | 'assumed';
   /** Stands over a list; `null` where the lines stand for themselves. */
   readonly heading: string | null;

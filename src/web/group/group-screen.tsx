@@ -1,6 +1,7 @@
-import { useEffect, useState } from 'preact/hooks';
+import { useEffect } from 'preact/hooks';
 import type { GroupParts } from '../../store/wire.ts';
 import type { Device } from '../device/device.ts';
+import { useDeviceState } from '../device/use-device-state.ts';
 import { Door } from '../door/door.tsx';
 import { sayIn } from '../words/words.ts';
 import { AtTables } from './at-tables.tsx';
@@ -15,11 +16,7 @@ export interface GroupScreenProps {
 
 /** Which of its few faces the group's page shows. */
 export function GroupScreen({ device, language: first, code }: GroupScreenProps) {
-  const [state, setState] = useState(device.state());
-  useEffect(() => {
-    setState(device.state());
-    return device.onChange(() => setState(device.state()));
-  }, [device]);
+  const state = useDeviceState(device);
   const language = state.parts.group?.language ?? first;
   const say = sayIn(language);
   const label = state.pass?.seat.kind === 'group' ? state.pass.seat.group : '';

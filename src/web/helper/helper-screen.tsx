@@ -1,6 +1,7 @@
-import { useEffect, useState } from 'preact/hooks';
+import { useEffect } from 'preact/hooks';
 import type { HelperParts } from '../../store/wire.ts';
 import type { Device } from '../device/device.ts';
+import { useDeviceState } from '../device/use-device-state.ts';
 import { teacherSayIn } from '../words/teacher-words.ts';
 import { AtTable } from './at-table.tsx';
 
@@ -13,11 +14,7 @@ export interface HelperScreenProps {
 
 /** Which of its few faces a helper's page shows. */
 export function HelperScreen({ device, language: first, toDoor }: HelperScreenProps) {
-  const [state, setState] = useState(device.state());
-  useEffect(() => {
-    setState(device.state());
-    return device.onChange(() => setState(device.state()));
-  }, [device]);
+  const state = useDeviceState(device);
   const language = state.parts.visit?.language ?? first;
   const title = state.parts.card?.title;
   const say = teacherSayIn(language);

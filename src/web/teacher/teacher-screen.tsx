@@ -1,7 +1,8 @@
 import type { ComponentType } from 'preact';
-import { useEffect, useState } from 'preact/hooks';
+import { useEffect } from 'preact/hooks';
 import type { TeacherParts } from '../../store/wire.ts';
 import type { Device, DeviceState } from '../device/device.ts';
+import { useDeviceState } from '../device/use-device-state.ts';
 import { type TeacherKey, type TeacherSay, teacherSayIn } from '../words/teacher-words.ts';
 
 /** What is shown of the class once the teacher is in. */
@@ -22,11 +23,7 @@ export interface TeacherScreenProps {
 
 /** Which of its few faces a page of the teacher's seat shows. */
 export function TeacherScreen({ device, language: first, inside: Inside, name }: TeacherScreenProps) {
-  const [state, setState] = useState(device.state());
-  useEffect(() => {
-    setState(device.state());
-    return device.onChange(() => setState(device.state()));
-  }, [device]);
+  const state = useDeviceState(device);
   const language = state.parts.visit?.language ?? first;
   const title = state.parts.visit?.title;
   const say = teacherSayIn(language);

@@ -1,6 +1,8 @@
 import { expect, it } from 'vitest';
 import { en } from './en.ts';
 import { es } from './es.ts';
+import { prepareEn } from './prepare-en.ts';
+import { prepareEs } from './prepare-es.ts';
 import { teacherEn } from './teacher-en.ts';
 import { teacherEs } from './teacher-es.ts';
 import { sayIn, type WordKey } from './words.ts';
@@ -23,4 +25,10 @@ it("what the teacher's page alone says is said in both languages too, and under 
   expect(Object.keys(teacherEs)).toEqual(own);
   for (const key of own) expect([key, factsIn(teacherEs[key])]).toEqual([key, factsIn(teacherEn[key])]);
   expect(own.filter((key) => key in en)).toEqual([]);
+});
+
+it('what the page for preparing says is said in both languages, with the same facts', () => {
+  const own = Object.keys(prepareEn) as (keyof typeof prepareEn)[];
+  expect(Object.keys(prepareEs)).toEqual(own);
+  for (const key of own) expect([key, factsIn(prepareEs[key])]).toEqual([key, factsIn(prepareEn[key])]);
 });

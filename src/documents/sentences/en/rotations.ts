@@ -148,6 +148,9 @@ export const rotations = {
     'Nothing is known of these groups, so they are planned as if they had done nothing: {groups}.',
   'rotation.under-way.changes': 'Places that differ from the plan before: {changes}.',
   'rotation.under-way.same': 'Everything else is as in the plan before.',
+  'rotation.past': 'How long tables take follows earlier visits:',
+  'rotation.past.table': 'Table {table}: {time}, from stays: {used}',
+  'rotation.past.aside': 'Table {table}: {time}, from stays: {used}; far off and set aside: {aside}',
   'rotation.assumed': 'Nobody says so; it is common practice, without a source:',
   'rotation.between':
     'From class {before} to class {after} there are {has}; to put all tables back takes {needs}.',

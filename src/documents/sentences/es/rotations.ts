@@ -149,6 +149,10 @@ export const rotations = {
     'De estos grupos no se sabe nada; se planean como si no hubieran hecho nada: {groups}.',
   'rotation.under-way.changes': 'Lugares que difieren del plan anterior: {changes}.',
   'rotation.under-way.same': 'Todo lo demás queda como en el plan anterior.',
+  'rotation.past': 'Lo que dura cada mesa sigue a visitas anteriores:',
+  'rotation.past.table': 'Mesa {table}: {time}, según estancias: {used}',
+  'rotation.past.aside':
+    'Mesa {table}: {time}, según estancias: {used}; muy lejos del resto y dejadas aparte: {aside}',
   'rotation.assumed': 'Nadie lo dice; es práctica común, sin fuente:',
   'rotation.between':
     'De la clase {before} a la clase {after} hay {has}; dejar listas todas las mesas lleva {needs}.',

@@ -1,0 +1,104 @@
+import type { Activity } from '../../core/files/activity.ts';
+import { readActivityFile } from '../../core/files/activity-file.ts';
+import { withValue } from '../../core/files/edit-text.ts';
+import { readKitFile } from '../../core/files/kit-file.ts';
+import { locate } from '../../core/files/locate.ts';
+import type { SourceFile, SourceText } from '../../core/files/source-text.ts';
+import { readVisitFile } from '../../core/files/visit-file.ts';
+import { type Prepared, type PreparedTable, prepare, prepareOne } from '../../core/prepare.ts';
+import { vocabulary } from '../../core/words.ts';
+import { findingsText } from '../../documents/text/findings-text.ts';
+import type { Asked, Chosen, Edit, FindingView, TableNow, Texts, Whole } from './prepare-wire.ts';
+import { FILE_KINDS } from './prepare-wire.ts';
+import { fieldGroups } from './setup-field-views.ts';
+import { setupView, tableRows } from './setup-view.ts';
+
+/** The files as they were read last: a text that stays is read once. */
+export interface PrepareBench {
+  /** The texts with the edit made; `null` where the file doesn't let it be made. */
+  readonly edited: (texts: Texts, edit: Edit) => Texts | null;
+  /** The table in hand with the setup in hand; `null` where the files don't give one. */
+  readonly now: (asked: Pick<Asked, 'texts' | 'language' | 'chosen'>) => TableNow | null;
+  readonly whole: (asked: Pick<Asked, 'texts' | 'language'>) => Whole;
+}
+
+export function prepareBench(): PrepareBench {
+  const kitOf = lastOf((file) => readKitFile(file, vocabulary));
+  const activityOf = lastOf((file) => readActivityFile(file, vocabulary));
+  const visitOf = lastOf(readVisitFile);
+  const sources = (texts: Texts) => ({
+    kit: kitOf(texts.kit).source,
+    activity: activityOf(texts.activity).source,
+    visit: visitOf(texts.visit).source,
+  });
+  return {
+    edited: (texts, { file, path, value }) => {
+      const text = withValue(sources(texts)[file], path, value);
+      return text === null ? null : { ...texts, [file]: { ...texts[file], text } };
+    },
+    now: ({ texts, language, chosen }) => {
+      const { kit } = kitOf(texts.kit);
+      const { activity } = activityOf(texts.activity);
+      const { visit } = visitOf(texts.visit);
+      const mark = activity === null ? null : tableIn(activity, chosen);
+      if (kit === null || activity === null || visit === null || mark === null) return null;
+      const table = prepareOne(kit, activity, visit, mark);
+      if (table === null) return null;
+      const prepared = setupIn(table, chosen);
+      const words = activity.tables.find((each) => each.mark === mark);
+      const written = words?.setups.find((each) => each.mark === prepared?.setup.mark);
+      if (prepared === null || words === undefined || written === undefined)
+        return { rows: tableRows(language, table), setup: null };
+      const { kit: inKit, activity: inActivity, visit: inVisit } = sources(texts);
+      const roots = { kit: inKit.root, activity: inActivity.root, visit: inVisit.root };
+      const groups = fieldGroups({ language, kit, activity, roots, parts: prepared.parts }, words, written);
+      return { rows: tableRows(language, table), setup: setupView(language, table, prepared, groups) };
+    },
+    whole: ({ texts, language }) => {
+      const prepared = prepare({ ...texts });
+      return {
+        tables: prepared.tables.map((table) => tableRows(language, table)),
+        findings: findingViews(language, texts, prepared),
+      };
+    },
+  };
+}
+
+const tableIn = (activity: Activity, chosen: Chosen | null): string | null =>
+  activity.tables.find(({ mark }) => mark === chosen?.table)?.mark ?? activity.tables[0]?.mark ?? null;
+
+/** The one in hand; one that can't be built is shown by what is found, never by another in its place. */
+const setupIn = ({ setups, notPrepared }: PreparedTable, chosen: Chosen | null) =>
+  setups.find(({ setup }) => setup.mark === chosen?.setup) ??
+  (chosen !== null && notPrepared.includes(chosen.setup) ? null : setups[0]) ??
+  null;
+
+function findingViews(language: 'en' | 'es', texts: Texts, prepared: Prepared): readonly FindingView[] {
+  return prepared.diagnostics.flatMap((diagnostic): readonly FindingView[] => {
+    const file = FILE_KINDS.find((kind) => texts[kind].name === diagnostic.at.file);
+    if (file === undefined) return [];
+    const found = locate(prepared.sources, diagnostic.at);
+    return [
+      {
+        file,
+        name: diagnostic.at.file,
+        line: found?.line ?? 1,
+        column: found?.column ?? 1,
+        severity: diagnostic.severity,
+        code: diagnostic.code,
+        text: findingsText(language, prepared.sources, [diagnostic])[0] ?? diagnostic.code,
+        path: diagnostic.at.path,
+      },
+    ];
+  });
+}
+
+/** A reader that knows the last file it was given. */
+function lastOf<T extends { readonly source: SourceFile }>(read: (file: SourceText) => T) {
+  let last: { readonly file: SourceText; readonly found: T } | null = null;
+  return (file: SourceText): T => {
+    if (last === null || last.file.text !== file.text || last.file.name !== file.name)
+      last = { file, found: read(file) };
+    return last.found;
+  };
+}

@@ -1,0 +1,103 @@
+import { useEffect, useState } from 'preact/hooks';
+import type { Edit, FieldGroup, FieldView, SetupView } from '../engine/prepare-wire.ts';
+import type { PrepareSay } from '../words/prepare-words.ts';
+
+export interface FieldListProps {
+  readonly say: PrepareSay;
+  readonly view: SetupView;
+  readonly turn: number;
+  readonly edit: (edit: Edit) => void;
+}
+
+/** All that may be changed at the setup in hand: its own fields, what its table needs, and each part in it. */
+export function FieldList({ say, view, turn, edit }: FieldListProps) {
+  return (
+    <section class="fields" aria-labelledby="to-change">
+      <h2 id="to-change">{say('prepare.change')}</h2>
+      {view.groups.map((group) => {
+        const written = group.fields.filter(({ value }) => value !== '');
+        const rest = group.fields.filter(({ value }) => value === '');
+        const show = (fields: readonly FieldView[]) =>
+          fields.map((field) => (
+            <OneField key={placeOf(field)} say={say} field={field} turn={turn} edit={edit} />
+          ));
+        return (
+          <fieldset key={placeOf(group.fields[0])}>
+            <legend>{headingOf(say, view, group)}</legend>
+            {show(written)}
+            {rest.length > 0 && (
+              <details>
+                <summary>
+                  {say('prepare.unwritten')}: {rest.length}
+                </summary>
+                {show(rest)}
+              </details>
+            )}
+          </fieldset>
+        );
+      })}
+    </section>
+  );
+}
+
+const placeOf = (field: FieldView | undefined): string => `${field?.file} ${field?.path.join(' ')}`;
+
+function headingOf(say: PrepareSay, view: SetupView, { heading, kind, fields }: FieldGroup): string {
+  if (kind !== null) return say('prepare.of-part', { mark: heading, kind });
+  if (heading === view.setup) return say('prepare.of-setup', { mark: heading });
+  const isTable = fields[0]?.path.includes('roles') === true;
+  return say(isTable ? 'prepare.of-table' : 'prepare.of-stage', { mark: heading });
+}
+
+interface OneFieldProps extends Pick<FieldListProps, 'say' | 'turn' | 'edit'> {
+  readonly field: FieldView;
+}
+
+/** What is being typed stays as it is typed, whatever the engine makes of it meanwhile. */
+function OneField({ say, field, turn, edit }: OneFieldProps) {
+  const { file, path, name, value, words, meaning, example } = field;
+  const [draft, setDraft] = useState<string | null>(null);
+  useEffect(() => setDraft(null), [turn]);
+  const id = placeOf(field).replaceAll(/[^\w-]/g, '-');
+  const write = (text: string): void => edit({ file, path, value: text });
+  return (
+    <p class="field">
+      <label for={id}>{name}</label>
+      {words.length > 0 ? (
+        <select
+          id={id}
+          value={value}
+          data-field={name}
+          aria-describedby={`${id}-says`}
+          onChange={(event) => write(event.currentTarget.value)}
+        >
+          {[...new Set(['', value, ...words])].map((word) => (
+            <option key={word} value={word}>
+              {word === '' ? say('prepare.unwritten') : word}
+            </option>
+          ))}
+        </select>
+      ) : (
+        <input
+          id={id}
+          value={draft ?? value}
+          data-field={name}
+          placeholder={example}
+          autocomplete="off"
+          spellcheck={false}
+          aria-describedby={`${id}-says`}
+          onInput={(event) => {
+            setDraft(event.currentTarget.value);
+            // A field that is emptied on the way to something else is not taken out of the file.
+            if (event.currentTarget.value.trim() !== '') write(event.currentTarget.value);
+          }}
+          onBlur={() => {
+            if (draft?.trim() === '') write('');
+            setDraft(null);
+          }}
+        />
+      )}
+      <small id={`${id}-says`}>{meaning}</small>
+    </p>
+  );
+}

@@ -1,0 +1,85 @@
+import { useEffect } from 'preact/hooks';
+import type { DeviceStore } from '../device/device-store.ts';
+import type { Texts } from '../engine/prepare-wire.ts';
+import { prepareSayIn } from '../words/prepare-words.ts';
+import { demoTexts } from './demo-texts.ts';
+import { FieldList } from './field-list.tsx';
+import { FileTexts } from './file-texts.tsx';
+import { usePrepareWork } from './prepare-work.ts';
+import { SetupFigures } from './setup-figures.tsx';
+import { SetupList } from './setup-list.tsx';
+
+export interface PrepareScreenProps {
+  readonly language: 'en' | 'es';
+  readonly store: DeviceStore;
+  readonly first: Texts;
+}
+
+/** Prepare: what will each setup read, and what should I change tonight? */
+export function PrepareScreen({ language, store, first }: PrepareScreenProps) {
+  const say = prepareSayIn(language);
+  const work = usePrepareWork(language, store, first);
+  const { history, whole, setup, undo, redo } = work;
+  useEffect(() => {
+    const onKey = (event: KeyboardEvent): void => {
+      if (!(event.ctrlKey || event.metaKey) || event.altKey) return;
+      const key = event.key.toLowerCase();
+      if (key !== 'z' && key !== 'y') return;
+      event.preventDefault();
+      if (key === 'y' || event.shiftKey) redo();
+      else undo();
+    };
+    addEventListener('keydown', onKey);
+    return () => removeEventListener('keydown', onKey);
+  });
+  const state = work.isStopped
+    ? say('prepare.stopped')
+    : say(work.isSettled ? 'prepare.settled' : 'prepare.working');
+  return (
+    <>
+      <header class="prepare-head">
+        <h1>{say('prepare.page')}</h1>
+        <p class="over">{say('prepare.question')}</p>
+        <div class="acts">
+          <button type="button" disabled={history.before.length === 0} onClick={undo}>
+            {say('prepare.undo')}
+          </button>
+          <button type="button" disabled={history.after.length === 0} onClick={redo}>
+            {say('prepare.redo')}
+          </button>
+          <button type="button" class="plain" onClick={() => work.put(demoTexts)}>
+            {say('prepare.demo')}
+          </button>
+          <span class="hint" data-state={work.isSettled ? 'settled' : 'working'}>
+            {state}.
+          </span>
+          <span class={work.isKept ? 'hint' : 'not-kept'}>
+            {work.isKept ? `✓ ${say('prepare.kept')}` : `! ${say('prepare.not-kept')}`}
+          </span>
+        </div>
+        {work.isRefused && (
+          <p class="trouble" role="alert">
+            {say('prepare.refused')}
+          </p>
+        )}
+      </header>
+      <main class="prepare-place">
+        {whole !== null && whole.tables.length > 0 && (
+          <SetupList say={say} whole={whole} chosen={setup} choose={work.choose} />
+        )}
+        {setup === null ? (
+          <section class="figures">
+            <h2>{say('prepare.none')}</h2>
+            <p>{say(work.isSettled ? 'prepare.none.say' : 'prepare.working')}</p>
+          </section>
+        ) : (
+          <>
+            <SetupFigures say={say} view={setup} isBuilt={work.isBuilt} findings={whole?.findings ?? []} />
+            <FieldList say={say} view={setup} turn={work.turn} edit={work.edit} />
+          </>
+        )}
+        <FileTexts say={say} texts={history.now} findings={whole?.findings ?? []} write={work.write} />
+      </main>
+    </>
+  );
+}
