@@ -1,7 +1,7 @@
 import { isNotDefined } from '../../core/description/not-defined.ts';
 import type { WorkAt } from '../../core/discussion/saved-work.ts';
-import { setupNamed } from '../../core/review.ts';
 import { decimalsFor, decimalText } from '../../core/quantities/print-quantity.ts';
+import { setupNamed } from '../../core/review.ts';
 import { workShapes } from '../drawing/work-shapes.ts';
 import { languagePack } from '../sentences/language.ts';
 import { factText } from '../sentences/sentence.ts';

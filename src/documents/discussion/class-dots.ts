@@ -1,5 +1,5 @@
 import { setupNamed } from '../../core/review.ts';
-import { type DotOnStrip, classStrip } from '../strip/class-strip.ts';
+import { classStrip, type DotOnStrip } from '../strip/class-strip.ts';
 import { PICTURE_WIDTH, type TalkPart, type TalkWords } from './talk-page.ts';
 
 /** The scale leaves room for its unit beside it. */

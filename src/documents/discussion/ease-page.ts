@@ -1,5 +1,5 @@
-import type { FeltOrder } from '../../core/readings/class-order.ts';
 import { decimalText } from '../../core/quantities/print-quantity.ts';
+import type { FeltOrder } from '../../core/readings/class-order.ts';
 import { intervalRows } from '../drawing/interval-rows.ts';
 import { languagePack } from '../sentences/language.ts';
 import { feltText } from '../text/class-pairs-text.ts';
@@ -9,7 +9,11 @@ import { lines, PICTURE_WIDTH, type TalkContent, type TalkPart, type TalkWords }
 export function easePage(orders: readonly FeltOrder[], words: TalkWords): TalkContent {
   const { say, language } = words;
   const told = [...orders.map((order) => feltText(language, order)), say('talk.ease.rule')];
-  return { shown: [], answer: [...orders.map((order) => picture(order, words)), ...lines(told)], model: told };
+  return {
+    shown: [],
+    answer: [...orders.map((order) => picture(order, words)), ...lines(told)],
+    model: told,
+  };
 }
 
 function picture({ table, setups }: FeltOrder, { say, language }: TalkWords): TalkPart {

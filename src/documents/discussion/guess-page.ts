@@ -6,7 +6,10 @@ import { fineFigureIn } from '../text/prediction-text.ts';
 import { lines, type TalkContent, type TalkWords } from './talk-page.ts';
 
 /** What was guessed before, beside what was read. */
-export function guessPage({ setups, orders }: GuessFound, { say, language, prepared }: TalkWords): TalkContent {
+export function guessPage(
+  { setups, orders }: GuessFound,
+  { say, language, prepared }: TalkWords,
+): TalkContent {
   const rows = setups.flatMap(({ setup, middle, from, to, read }): readonly (readonly string[])[] => {
     const at = setupsOf(prepared).find((each) => each.setup.mark === setup);
     if (at === undefined) return [];

@@ -19,12 +19,7 @@ export function machinesPage({ machines }: MachinesFound, { say, language }: Tal
     answer: [
       {
         part: 'table',
-        head: [
-          say('talk.machines.machine'),
-          '',
-          say('talk.machines.trades'),
-          say('talk.machines.lives'),
-        ],
+        head: [say('talk.machines.machine'), '', say('talk.machines.trades'), say('talk.machines.lives')],
         rows: machines.map((each) => [
           say(`${each.machine}.school`),
           letterOf(each.place),

@@ -16,9 +16,7 @@ export function restPage({ setups, shown }: RestFound, words: TalkWords): TalkCo
   const joules = joulesText(language, work);
   const causes = at.causes
     .filter(({ share }) => share > TOO_SMALL)
-    .map((each) =>
-      say('talk.rest.cause', { cause: say(causeKey(each)), percent: percent(each.share) }),
-    );
+    .map((each) => say('talk.rest.cause', { cause: say(causeKey(each)), percent: percent(each.share) }));
   const [least] = [...setups].sort((a, b) => a.share - b.share);
   const told = [
     say('talk.rest.answer', {

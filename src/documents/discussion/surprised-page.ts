@@ -1,7 +1,7 @@
 import type { SurprisedFound, SurprisingNumber } from '../../core/discussion/surprising-numbers.ts';
 import { causeNamed } from '../text/cause-text.ts';
-import { tableFindingText } from '../text/class-findings-text.ts';
 import { glued, percent } from '../text/class-figure-text.ts';
+import { tableFindingText } from '../text/class-findings-text.ts';
 import { classDots } from './class-dots.ts';
 import { lines, type TalkContent, type TalkWords } from './talk-page.ts';
 

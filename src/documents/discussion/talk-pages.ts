@@ -66,9 +66,7 @@ export function talkOf(
       say('talk.how.words'),
       ...(discussion.within.length === pages.length
         ? []
-        : [
-            say('talk.within', { minutes: discussion.minutes, numbers: numbersOf(discussion.within) }),
-          ]),
+        : [say('talk.within', { minutes: discussion.minutes, numbers: numbersOf(discussion.within) })]),
       ...(discussion.inFive.length === 0
         ? []
         : [say('talk.in-five', { numbers: numbersOf(discussion.inFive) })]),

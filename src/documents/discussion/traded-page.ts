@@ -15,9 +15,7 @@ export function tradedPage(found: TradedFound, words: TalkWords): TalkContent {
   const at = setups.find(({ setup }) => setup === shown);
   const pair = pairToTalkOf(found);
   const strips =
-    pair === null
-      ? []
-      : [pair.less, pair.more].flatMap((mark) => classDots(words, mark, mark, true));
+    pair === null ? [] : [pair.less, pair.more].flatMap((mark) => classDots(words, mark, mark, true));
   const told = [
     ...(at === undefined
       ? [say('talk.traded.none')]

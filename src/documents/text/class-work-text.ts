@@ -1,6 +1,12 @@
 import { isNotDefined } from '../../core/description/not-defined.ts';
 import { decimalsFor, decimalText } from '../../core/quantities/print-quantity.ts';
-import type { ClassSummary, SetupFound, Surprising, WorkFound, WorkSaved } from '../../core/readings/class-summary.ts';
+import type {
+  ClassSummary,
+  SetupFound,
+  Surprising,
+  WorkFound,
+  WorkSaved,
+} from '../../core/readings/class-summary.ts';
 import { type Language, languagePack } from '../sentences/language.ts';
 import { sentence } from '../sentences/sentence.ts';
 import { glued, percent } from './class-figure-text.ts';

@@ -1,8 +1,8 @@
 import type { TalkPage, TalkPart } from '../discussion/talk-page.ts';
 import type { Talk } from '../discussion/talk-pages.ts';
 import type { Language } from '../sentences/language.ts';
-import { type Say, sayIn } from '../sheets/say.ts';
 import { altOf } from '../sheets/drawing-figure.ts';
+import { type Say, sayIn } from '../sheets/say.ts';
 import { columns, wrapped } from './columns.ts';
 
 const WIDTH = 100;
@@ -29,7 +29,9 @@ function pageText({ number, of, ask, task, shown, answer, notes }: TalkPage, say
     `  ${say('talk.answer')}:`,
     ...answer.flatMap(partText),
     '',
-    ...paragraph(`${say('talk.wait', { seconds: notes.wait })} (${say('talk.minutes', { minutes: notes.minutes })})`),
+    ...paragraph(
+      `${say('talk.wait', { seconds: notes.wait })} (${say('talk.minutes', { minutes: notes.minutes })})`,
+    ),
     ...paragraph(`${say('talk.idea')}: ${notes.idea}`),
     ...paragraph(`${say('talk.back')}: ${notes.back}`),
   ];
@@ -48,6 +50,9 @@ function partText(part: TalkPart): readonly string[] {
     case 'figure':
       return paragraph(`[${part.caption}] ${altOf(part.svg)}`);
     case 'table':
-      return columns([part.head, ...part.rows], part.head.map(() => 'left' as const)).map((row) => `  ${row}`);
+      return columns(
+        [part.head, ...part.rows],
+        part.head.map(() => 'left' as const),
+      ).map((row) => `  ${row}`);
   }
 }

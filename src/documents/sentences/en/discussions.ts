@@ -30,7 +30,8 @@ export const discussions = {
   'talk.machines.lives': 'Where it lives in the world',
   'talk.machines.at': '{machine}, table {tables}',
   'talk.machines.line': '{machine}: {letter}',
-  'talk.machines.answer': 'The pairs: {pairs}. Then ask where they met one of these today, and take any answer.',
+  'talk.machines.answer':
+    'The pairs: {pairs}. Then ask where they met one of these today, and take any answer.',
   'talk.machines.idea': '"Every machine makes it lighter."',
   'talk.machines.back':
     'A flag goes up over one sheave at the top of its pole. What gets lighter there? (Nothing: you may pull down instead of up.)',
@@ -42,7 +43,8 @@ export const discussions = {
   'talk.guess.between': 'From the least to the most',
   'talk.guess.read': 'Read, in the middle',
   'talk.guess.order': '{right} of {of} groups guessed that {more} asks for more than {less}.',
-  'talk.guess.answer': 'A guess is not wrong: it says what we thought before. Ask what they looked at when they guessed.',
+  'talk.guess.answer':
+    'A guess is not wrong: it says what we thought before. Ask what they looked at when they guessed.',
   'talk.guess.idea': '"The big machine asks for less."',
   'talk.guess.back': 'Which length counts here: that of the whole thing, or from the pin to the hand?',
 
@@ -53,7 +55,8 @@ export const discussions = {
   'talk.traded.dot': 'load over pull, by our readings (bar: 19 of 20)',
   'talk.traded.diamond': 'way of the hand over way of the load, by lengths',
   'talk.traded.times': '{value}×',
-  'talk.traded.described': '{setup}: the load is {force} times the pull; the hand goes {way} times as far as the load.',
+  'talk.traded.described':
+    '{setup}: the load is {force} times the pull; the hand goes {way} times as far as the load.',
   'talk.traded.shown':
     'At {setup} the load is {force} times the pull. The price: the hand goes {way} times as far as the load.',
   'talk.traded.pair':
@@ -85,7 +88,8 @@ export const discussions = {
   'talk.saved.open': 'we can not tell',
   'talk.saved.yes': 'look again',
   'talk.saved.efficiency': '{setup}: {percent}.',
-  'talk.saved.rule': 'A machine makes the pull smaller and the way longer. Work it does not save: never comes out more than goes in.',
+  'talk.saved.rule':
+    'A machine makes the pull smaller and the way longer. Work it does not save: never comes out more than goes in.',
   'talk.saved.idea': '"It is easier, so it is less work."',
   'talk.saved.back': 'Easier is the height of the shape. How wide is it? So how large is the area?',
 
@@ -94,8 +98,10 @@ export const discussions = {
   'talk.rest.answer': 'At {setup} {rest} J of {given} J are left over: {percent} of 100.',
   'talk.rest.cause': '{cause}: {percent} of 100 parts',
   'talk.rest.causes': 'It went to {causes}.',
-  'talk.rest.measures': 'How the rest is shared out is reckoned from the measures of this kit: no reading tells that.',
-  'talk.rest.warmth': 'What rubs gets warm, too little to feel. Nothing is lost from the world, only from the load.',
+  'talk.rest.measures':
+    'How the rest is shared out is reckoned from the measures of this kit: no reading tells that.',
+  'talk.rest.warmth':
+    'What rubs gets warm, too little to feel. Nothing is lost from the world, only from the load.',
   'talk.rest.others': 'Least was left over at {setup}: {percent} of 100.',
   'talk.rest.idea': '"The machine used it up."',
   'talk.rest.back': 'Rub your palms together. What do you feel? Where on this table does that happen?',
@@ -122,19 +128,23 @@ export const discussions = {
   'talk.ease.described': '{setup}: mean place {place}.',
   'talk.ease.rule': 'Hands tell an order, and never how many times easier.',
   'talk.ease.idea': '"The strong ones are right."',
-  'talk.ease.back': 'Would you find the easier one with closed eyes? Try it: let somebody else hand it to you.',
+  'talk.ease.back':
+    'Would you find the easier one with closed eyes? Try it: let somebody else hand it to you.',
 
   'talk.limits.ask': 'What can this kit not show?',
   'talk.limits.do': 'What would you have to measure to find out?',
-  'talk.limits.open': 'Whether any work is left over at {setups}: in and out are too close together for our readings.',
+  'talk.limits.open':
+    'Whether any work is left over at {setups}: in and out are too close together for our readings.',
   'talk.limits.alike': 'A difference between {setups}: our readings lie too close together.',
   'talk.limits.few': 'Anything sure about {setups}: too few readings count.',
-  'talk.limits.held': 'One right number at {setups}: held still, rubbing holds along, and any pull in a band will do.',
+  'talk.limits.held':
+    'One right number at {setups}: held still, rubbing holds along, and any pull in a band will do.',
   'talk.limits.counted': 'How light the pull gets at {setups}: there we counted and measured.',
   'talk.limits.felt': 'How many times easier at {setups}: hands tell an order.',
   'talk.limits.no-figure': 'The pull at {setups}: it is not on the scale.',
   'talk.limits.not-built': 'Anything about {setups}: it could not be built today.',
-  'talk.limits.rule': 'These numbers hold for this kit today. Another board, another line, a damp day: other numbers.',
+  'talk.limits.rule':
+    'These numbers hold for this kit today. Another board, another line, a damp day: other numbers.',
   'talk.limits.idea': '"So it is everywhere."',
   'talk.limits.back': 'What would change with twice the load? How would you find out?',
 
