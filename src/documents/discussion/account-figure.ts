@@ -9,14 +9,15 @@ import { joulesText } from '../text/class-work-text.ts';
 import { PICTURE_WIDTH, type TalkPart, type TalkWords } from './talk-page.ts';
 
 /**
- * The work account of one setup as two shapes, from the middle of the class's readings: `covered` asks, without
+ * The work account of one setup as two shapes, from the middle of the class's readings: `asked` asks, without
  * joules and without what is left over.
  */
 export function accountFigure(
   { setup, work, pull }: WorkAt,
   { say, language, prepared }: TalkWords,
-  isCovered: boolean,
+  on: 'asked' | 'saved' | 'rest',
 ): readonly TalkPart[] {
+  const isCovered = on === 'asked';
   const ratio = setupNamed(prepared, setup)?.prediction.velocityRatio;
   if (ratio === undefined || isNotDefined(ratio) || isNotDefined(pull)) return [];
   const { decimal } = languagePack(language);
@@ -37,7 +38,7 @@ export function accountFigure(
     given: joules(given),
     rest: joules(work.rest),
   };
-  const name = `talk account ${setup} ${isCovered ? 'asked' : 'told'}`;
+  const name = `talk account ${setup} ${on}`;
   const area = (text: string): string => (isCovered ? '' : say('talk.saved.joules', { joules: text }));
   const svg = workShapes({
     out: {

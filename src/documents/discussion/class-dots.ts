@@ -19,6 +19,11 @@ export function classDots(
     const label = discussion.names ? judgement.reading.group : '';
     return each.at.setup.mark === mark ? [{ judgement, label }] : [];
   });
-  const svg = classStrip(at, dots, { language, name: `talk strip ${mark}`, length: STRIP_LENGTH, hideGood });
+  const svg = classStrip(at, dots, {
+    language,
+    name: `talk strip ${mark}${hideGood ? '' : ' good'}`,
+    length: STRIP_LENGTH,
+    hideGood,
+  });
   return svg === null ? [] : [{ part: 'figure', caption, svg }];
 }

@@ -32,7 +32,7 @@ export function restPage({ setups, shown }: RestFound, words: TalkWords): TalkCo
       ? []
       : [say('talk.rest.others', { setup: least.setup, percent: percent(least.share) })]),
   ];
-  return { shown: accountFigure(at, words, false), answer: lines(told), model: told };
+  return { shown: accountFigure(at, words, 'rest'), answer: lines(told), model: told };
 }
 
 /** Scale and load are named in general, what else there is by its machine. */

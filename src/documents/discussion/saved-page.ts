@@ -11,9 +11,9 @@ export function savedPage({ setups, shown }: SavedFound, words: TalkWords): Talk
   const at = setups.find(({ setup }) => setup === shown);
   const told = [...savedText(language, discussion.summary), say('talk.saved.rule')];
   return {
-    shown: at === undefined ? [] : accountFigure(at, words, true),
+    shown: at === undefined ? [] : accountFigure(at, words, 'asked'),
     answer: [
-      ...(at === undefined ? [] : accountFigure(at, words, false)),
+      ...(at === undefined ? [] : accountFigure(at, words, 'saved')),
       efficiencies(setups, words),
       ...lines(told),
     ],

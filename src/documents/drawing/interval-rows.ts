@@ -41,7 +41,7 @@ const HALF = 1.5;
 export function intervalRows(picture: IntervalRows): string {
   const { axis, rows, line, legend, width } = picture;
   const left = Math.max(...rows.map(({ label }) => lettersWidth(label, LETTERING.normal, true))) + 3;
-  const right = Math.max(0, ...rows.map(({ word }) => lettersWidth(word, LETTERING.small))) + 3;
+  const right = Math.max(0, ...rows.map(({ word }) => lettersWidth(word, LETTERING.normal))) + 3;
   const length = width - left - right;
   const on = (value: number): number =>
     left + (Math.min(axis.to, Math.max(axis.from, value)) - axis.from) * (length / (axis.to - axis.from));
@@ -58,10 +58,10 @@ export function intervalRows(picture: IntervalRows): string {
             ],
             'outline',
           ),
-          words([on(line.at), -5], line.text, { size: 'small', bold: true }),
+          words([on(line.at), -5], line.text, { bold: true }),
         ]),
     ...rows.flatMap((row, n) => rowInks(row, on, (n + 0.5) * ROW, left, left + length)),
-    ...legendInks(legend, left, foot + 13),
+    ...legendInks(legend, left, foot + 14),
   ];
   return svgSheet(together(inks), 1.5, picture);
 }
@@ -85,7 +85,7 @@ function ticks({ axis }: IntervalRows, on: (value: number) => number, foot: numb
         ],
         'hatch',
       ),
-      words([on(value), foot + 5.4], axis.text(value), { size: 'small' }),
+      words([on(value), foot + 6], axis.text(value)),
     ]),
   ];
 }
@@ -123,7 +123,7 @@ function rowInks(
     ),
     ...(diamond === null ? [] : [diamondAt(on(diamond), y)]),
     circle([on(value), y], 1.15, 'cord', 'solid'),
-    ...(word === '' ? [] : [words([end + 3, y + 1.1], word, { anchor: 'start', size: 'small' })]),
+    ...(word === '' ? [] : [words([end + 3, y + 1.1], word, { anchor: 'start' })]),
   ];
 }
 
@@ -150,13 +150,9 @@ function legendInks({ dot, diamond }: IntervalRows['legend'], left: number, y: n
       'outline',
     ),
     circle([left + 3, y - 1], 1.15, 'cord', 'solid'),
-    words([left + 8.5, y], dot, { anchor: 'start', size: 'small' }),
+    words([left + 8.5, y], dot, { anchor: 'start' }),
   ];
   return diamond === null
     ? texts
-    : [
-        ...texts,
-        diamondAt(left + 3, y + 4.5),
-        words([left + 8.5, y + 5.5], diamond, { anchor: 'start', size: 'small' }),
-      ];
+    : [...texts, diamondAt(left + 3, y + 5), words([left + 8.5, y + 6], diamond, { anchor: 'start' })];
 }

@@ -43,9 +43,15 @@ const ABOVE = 8;
  */
 export function workShapes(shapes: WorkShapes): string {
   const { out, given, between, needed, width } = shapes;
-  const across = (width - LEFT - GAP - RIGHT) / (out.way + given.way);
+  const perMetre = (gap: number): number => (width - LEFT - gap - RIGHT) / (out.way + given.way);
+  // A narrow shape leaves room for its heading before the next one begins.
+  const gap = Math.max(
+    GAP,
+    lettersWidth(out.heading, LETTERING.normal, true) + 6 - out.way * perMetre(2 * GAP),
+  );
+  const across = perMetre(gap);
   const up = HIGHEST / Math.max(out.force, given.force, between.to);
-  const second = LEFT + out.way * across + GAP;
+  const second = LEFT + out.way * across + gap;
   const right = second + given.way * across;
   const inks: Ink[] = [
     ...shapeInks(out, LEFT, across, up),

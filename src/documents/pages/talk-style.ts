@@ -5,7 +5,7 @@ body{max-width:none;padding:0}
 .wall h2{font-size:clamp(2rem,4.6vw,5rem);line-height:1.08;letter-spacing:-.01em}
 .wall .count{color:var(--soft);font-size:.8em}
 .wall .task{font-size:1.15em;border-left:.35rem solid var(--brass);padding-left:.8rem}
-.wall figure svg{width:100%;max-height:58vh}
+.wall figure svg{width:100%;max-height:74vh}
 .wall summary{cursor:pointer;border:2px solid var(--ink);padding:.4rem 1rem;justify-self:start;width:fit-content;font-weight:700;min-height:3rem}
 .wall details>div{display:grid;gap:.9rem;margin-top:1.1rem}
 @page{size:landscape}

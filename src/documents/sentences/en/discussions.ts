@@ -96,14 +96,14 @@ export const discussions = {
 
   'talk.rest.ask': 'Where did the rest go?',
   'talk.rest.do': 'More went in than came out. Who took the hatched part?',
-  'talk.rest.answer': 'At {setup} {rest} J of {given} J are left over: {percent} of 100.',
+  'talk.rest.answer': 'At {setup} {rest} J of {given} J are left over: {percent} J of every 100 J.',
   'talk.rest.cause': '{cause}: {percent} of 100 parts',
   'talk.rest.causes': 'It went to {causes}.',
   'talk.rest.measures':
     'How the rest is shared out is reckoned from the measures of this kit: no reading tells that.',
   'talk.rest.warmth':
     'What rubs gets warm, too little to feel. Nothing is lost from the world, only from the load.',
-  'talk.rest.others': 'Least was left over at {setup}: {percent} of 100.',
+  'talk.rest.others': 'Least was left over at {setup}: {percent} J of every 100 J.',
   'talk.rest.idea': '"The machine used it up."',
   'talk.rest.back': 'Rub your palms together. What do you feel? Where on this table does that happen?',
 

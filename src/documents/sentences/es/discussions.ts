@@ -97,14 +97,14 @@ export const discussions = {
 
   'talk.rest.ask': '¿Adónde fue el resto?',
   'talk.rest.do': 'Entró más de lo que salió. ¿Quién se llevó la parte rayada?',
-  'talk.rest.answer': 'En {setup} sobran {rest} J de {given} J: {percent} de cada 100.',
+  'talk.rest.answer': 'En {setup} sobran {rest} J de {given} J: {percent} J de cada 100 J.',
   'talk.rest.cause': '{cause}: {percent} de 100 partes',
   'talk.rest.causes': 'Se lo llevó: {causes}.',
   'talk.rest.measures':
     'Cómo se reparte el resto se calcula con las medidas de este kit: ninguna lectura lo dice.',
   'talk.rest.warmth':
     'Lo que roza se calienta, demasiado poco para sentirlo. Nada se pierde del mundo, solo para la carga.',
-  'talk.rest.others': 'Donde menos sobró fue en {setup}: {percent} de cada 100.',
+  'talk.rest.others': 'Donde menos sobró fue en {setup}: {percent} J de cada 100 J.',
   'talk.rest.idea': '«La máquina se lo gastó.»',
   'talk.rest.back': 'Frota las palmas de las manos. ¿Qué sientes? ¿En qué lugar de esta mesa pasa eso?',
 
