@@ -139,6 +139,7 @@ function optional(cells: readonly { readonly column: Column; readonly text: stri
   return {
     ...(unit === '' ? {} : { unitAbove: unit }),
     ...(written('ease') === '' ? {} : { ease: written('ease') }),
+    ...(written('guess') === '' ? {} : { guess: written('guess') }),
     ...(Object.keys(computed).length === 0 ? {} : { computed }),
     ...(others.length === 0
       ? {}

@@ -6,6 +6,7 @@ export const COLUMN_NAMES = [
   'reading',
   'note',
   'ease',
+  'guess',
   'advantage',
   'workIn',
   'workOut',
@@ -21,6 +22,8 @@ const WORDS: Readonly<Record<ColumnName, string>> = {
     'reading|readings|scale reading|we read|value|lectura|lecturas|valor|valor leido|wert|messwert|messwerte|ablesung|lecture|mesure|valeur|releve',
   note: 'note|notes|remark|remarks|comment|comments|nota|notas|comentario|comentarios|observaciones|notiz|notizen|bemerkung|bemerkungen|remarque|remarques',
   ease: 'ease|how easy|how it felt|facilidad|como se sintio|leichtigkeit|wie leicht|facilite',
+  guess:
+    'guess|our guess|guess before|guess first|we guess|conjetura|nuestra conjetura|antes de leer|schatzung|vermutung|estimation|notre estimation',
   advantage:
     'advantage|mechanical advantage|ma|ventaja|ventaja mecanica|kraftvorteil|mechanischer vorteil|avantage|avantage mecanique',
   workIn:

@@ -73,6 +73,8 @@ export interface WorkFound {
   readonly out: ClassFigure;
   /** Given and not taken by the load: rubbing, and what else was raised. */
   readonly rest: number;
+  /** The same with what is not known of it. */
+  readonly restFigure: ClassFigure;
   /** Work out over all that was given. */
   readonly efficiency: ClassFigure;
   /** How probable it is, by the class's numbers, that no less was given than came out. */
@@ -199,17 +201,21 @@ function centreFound(
 function workFound(at: Predicted, pull: Measured, freedoms: Freedoms): WorkFound | NotDefined {
   const work = workOf(at, pull);
   if (isNotDefined(work)) return work;
-  const [pulled, helped, out, efficiency] = [work.pulled, work.helped, work.out, work.efficiency].map(
-    (each) => classFigure(each, freedoms),
-  );
-  if (pulled === undefined || helped === undefined || out === undefined || efficiency === undefined)
-    return notDefined('setup.no-balance');
+  const figure = (value: Measured): ClassFigure => classFigure(value, freedoms);
+  const { pulled, helped, out, rest, efficiency } = {
+    pulled: figure(work.pulled),
+    helped: figure(work.helped),
+    out: figure(work.out),
+    rest: figure(work.rest),
+    efficiency: figure(work.efficiency),
+  };
   return {
     travel: work.travel,
     pulled,
     helped: helped.value === 0 ? null : helped,
     out,
     rest: pulled.value + helped.value - out.value,
+    restFigure: rest,
     efficiency,
     notSaved: probabilityBelow(efficiency, 1),
   };

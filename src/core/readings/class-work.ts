@@ -48,6 +48,8 @@ export interface FoundWork {
   readonly helped: Measured;
   /** Load times its rise. */
   readonly out: Measured;
+  /** All that was given less what came out. */
+  readonly rest: Measured;
   /** Work out over all that was given. */
   readonly efficiency: Measured;
 }
@@ -90,10 +92,11 @@ export function workOf({ setup, prediction }: Predicted, pull: Measured): FoundW
   const pulled = through((_, at) => at(pull) * travel);
   const helped = through(({ helped }) => helped * travel);
   const out = through(({ useful }) => useful * travel);
+  const rest = through(({ helped, useful }, at) => (at(pull) + helped - useful) * travel);
   const efficiency = through(({ helped, useful }, at) => useful / (at(pull) + helped));
-  if (pulled === null || helped === null || out === null || efficiency === null)
+  if (pulled === null || helped === null || out === null || rest === null || efficiency === null)
     return notDefined('setup.no-balance');
-  return { travel, pulled, helped, out, efficiency };
+  return { travel, pulled, helped, out, rest, efficiency };
 }
 
 /** Joules a metre of the pull's travel. */

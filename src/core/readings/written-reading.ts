@@ -30,6 +30,8 @@ export interface WrittenReading {
   readonly line: number | null;
   /** How easy it felt, where the file has a column for it: as written. */
   readonly ease?: string;
+  /** What the group guessed before it pulled, where the file has a column for it: as written. */
+  readonly guess?: string;
   /** What the group reckoned itself, where the file has columns for it: as written. */
   readonly computed?: ComputedColumns;
   /** The unit in the heading above it or in a cell of its own: what a bare number is in. */

@@ -169,7 +169,11 @@ function describe(strip: Strip, { language, hideGood }: StripOptions): string {
           sentence(language, 'strip.desc.expected', { expected: mark(each), unit }),
         )),
     ...strip.dots.map((dot) =>
-      sentence(language, 'strip.desc.dot', { label: dot.label, reading: mark(dot.si), unit }),
+      sentence(language, dot.label === '' ? 'strip.desc.dot.unnamed' : 'strip.desc.dot', {
+        label: dot.label,
+        reading: mark(dot.si),
+        unit,
+      }),
     ),
   ].join(' ');
 }

@@ -19,6 +19,16 @@ export function figureText(language: Language, figure: ClassFigure | NotDefined,
   })}${unit}`;
 }
 
+/** A share with its interval, in whole percent. */
+export function percentText(language: Language, { value, from, to }: ClassFigure): string {
+  const inPercent = (share: number): string => decimalText(100 * share, 0, languagePack(language).decimal);
+  return sentence(language, 'summary.percent', {
+    value: inPercent(value),
+    from: inPercent(from),
+    to: inPercent(to),
+  });
+}
+
 /** Why something is not said. */
 export const reasonText = (language: Language, { because, facts }: NotDefined): string =>
   hasSentence(language, because)

@@ -7,7 +7,7 @@ import { type Language, languagePack } from '../sentences/language.ts';
 import { factText, sentence } from '../sentences/sentence.ts';
 import { unitWords } from '../sentences/unit-words.ts';
 import { causeNamed } from './cause-text.ts';
-import { figureText, glued, NOTHING, percent, reasonText } from './class-figure-text.ts';
+import { figureText, glued, NOTHING, percent, percentText, reasonText } from './class-figure-text.ts';
 import { feltText, pairsText } from './class-pairs-text.ts';
 import { savedText, surprisingText, workText } from './class-work-text.ts';
 import { columns, wrapped } from './columns.ts';
@@ -87,7 +87,6 @@ function rowOf(language: Language, found: SetupFound, { judged }: Judged): reado
   const marks = at === undefined ? newtonMarks : marksOf(at.prediction);
   const shown = (si: number): string =>
     `${readingText(marks, si, marks.step / 10, decimal)} ${unitWords(language, marks.unit)}`;
-  const inPercent = (value: number): string => decimalText(100 * value, 0, decimal);
   return [
     found.setup,
     sentence(language, 'summary.count', { count: found.count, of: found.count + found.leftOut.length }),
@@ -99,13 +98,7 @@ function rowOf(language: Language, found: SetupFound, { judged }: Judged): reado
         : `${decimalText(centre.scatter.spread / marks.unitSi, decimalsFor(marks.step / marks.unitSi / 5), decimal)} ${unitWords(language, marks.unit)}`,
     figureText(language, found.pull, ' N'),
     figureText(language, found.advantage, ''),
-    isNotDefined(found.work)
-      ? NOTHING
-      : sentence(language, 'summary.percent', {
-          value: inPercent(found.work.efficiency.value),
-          from: inPercent(found.work.efficiency.from),
-          to: inPercent(found.work.efficiency.to),
-        }),
+    isNotDefined(found.work) ? NOTHING : percentText(language, found.work.efficiency),
   ];
 }
 

@@ -1,9 +1,21 @@
 import { isNotDefined } from '../../core/description/not-defined.ts';
 import { decimalsFor, decimalText } from '../../core/quantities/print-quantity.ts';
-import type { ClassSummary, SetupFound, Surprising, WorkSaved } from '../../core/readings/class-summary.ts';
+import type {
+  ClassSummary,
+  SetupFound,
+  Surprising,
+  WorkFound,
+  WorkSaved,
+} from '../../core/readings/class-summary.ts';
 import { type Language, languagePack } from '../sentences/language.ts';
 import { sentence } from '../sentences/sentence.ts';
 import { glued, percent } from './class-figure-text.ts';
+
+/** Joules of one account: to two digits of what is not known of the pull's work, and hundredths at least. */
+export const joulesText =
+  (language: Language, { pulled }: WorkFound) =>
+  (value: number): string =>
+    decimalText(value, Math.max(2, decimalsFor(pulled.u)), languagePack(language).decimal);
 
 /** Where the work of one setup went, and whether in and out can be told apart. */
 export function workText(
@@ -12,8 +24,7 @@ export function workText(
   saved: WorkSaved,
 ): readonly string[] {
   if (isNotDefined(work)) return [];
-  const joules = (value: number): string =>
-    decimalText(value, Math.max(2, decimalsFor(work.pulled.u)), languagePack(language).decimal);
+  const joules = joulesText(language, work);
   const balance = saved.no.includes(setup) ? 'lost' : saved.yes.includes(setup) ? 'won' : 'alike';
   return [
     `${sentence(language, work.helped === null ? 'summary.work.at' : 'summary.work.helped', {

@@ -1,14 +1,10 @@
 import { titleIn } from '../../core/files/titles.ts';
-import { graduationsOutward } from '../../core/instruments/graduations.ts';
 import type { PreparedSetup, PreparedTable } from '../../core/prepare.ts';
 import type { Judgement } from '../../core/readings/judgement.ts';
 import { fragment } from '../../documents/pages/fragment.ts';
-import type { ScaleSheet } from '../../documents/pages/sheet.ts';
-import { setupSheet } from '../../documents/prepare.ts';
 import type { Language } from '../../documents/sentences/language.ts';
 import { sentence } from '../../documents/sentences/sentence.ts';
-import { predictionStrip } from '../../documents/strip/prediction-strip.ts';
-import { readingStrip, type Strip } from '../../documents/strip/reading-strip.ts';
+import { classStrip } from '../../documents/strip/class-strip.ts';
 import { tableFindingText } from '../../documents/text/class-findings-text.ts';
 import { goodRangeOf, outcomeText, rangeText } from '../../documents/text/prediction-text.ts';
 import { queriedText } from '../../documents/text/queried-text.ts';
@@ -62,42 +58,15 @@ function teacherSetup(
   };
 }
 
-/** A sheet is drawn anew whenever it is asked for; its scale stays what it is. */
-const scales = new WeakMap<PreparedSetup['setup'], ScaleSheet | null>();
-function scaleOf(at: PreparedSetup): ScaleSheet | null {
-  const known = scales.get(at.setup);
-  const scale = known === undefined ? setupSheet(at).scale : known;
-  scales.set(at.setup, scale);
-  return scale;
-}
-
-/** The strip with a dot for each reading that is a number; an order felt has none. */
+/** The strip with a dot for each reading that is a number, under its group's label. */
 function stripOf(at: PreparedSetup, own: readonly LoggedReading[], { language, judged }: TableView): string {
-  const strip = predictionStrip(at.prediction, scaleOf(at));
-  if (strip === null) return '';
-  const dots = own.flatMap(({ id, reading }) => {
+  const readings = own.flatMap(({ id, reading }) => {
     const judgement = judged.byId.get(id)?.judgement;
-    if (judgement === undefined || judgement.value === null) return [];
-    const isQueried = judgement.verdict === 'look again';
-    return [
-      { label: reading.group, si: judgement.value, ...(isQueried ? { lookAgain: true as const } : {}) },
-    ];
+    return judgement === undefined ? [] : [{ judgement, label: reading.group }];
   });
   const name = `strip ${at.setup.mark}`;
-  const drawn = readingStrip(withDots(strip, dots), {
-    language,
-    name,
-    length: STRIP_LENGTH,
-    hideGood: false,
-  });
-  return fragment(drawn, `live ${at.setup.mark}`);
-}
-
-/** A count or a length far off lengthens its strip, up to a size at which the good range can still be seen. */
-function withDots(strip: Strip, dots: Strip['dots']): Strip {
-  if (strip.ends) return { ...strip, dots };
-  const most = Math.min(Math.max(strip.to, ...dots.map(({ si }) => si)), 3 * strip.to);
-  return { ...strip, ...graduationsOutward(strip.graduations, strip.from, most), dots };
+  const drawn = classStrip(at, readings, { language, name, length: STRIP_LENGTH, hideGood: false });
+  return drawn === null ? '' : fragment(drawn, `live ${at.setup.mark}`);
 }
 
 const VERDICTS: Readonly<Record<Judgement['verdict'], TeacherReading['verdict']>> = {

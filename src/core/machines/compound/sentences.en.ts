@@ -2,6 +2,11 @@
 export const sentences = {
   'machine.compound': 'Compound machine',
   'compound.about': 'Machines in a row. The pull on one is the load of the next.',
+  'compound.school': 'Compound machine',
+  'compound.does': 'Machines in a row: the pull on one is the load of the next.',
+  'compound.trades': 'What each of its machines trades, one after the other.',
+  'compound.pays': 'Ways multiply, and so do losses.',
+  'compound.lives': 'Bicycle, scissors, crane, wheelbarrow on a ramp.',
   'compound.heading-1': 'Stage 1, at the load',
   'compound.heading-2': 'Stage 2',
   'compound.heading-3': 'Stage 3',

@@ -2,6 +2,11 @@
 export const sentences = {
   'machine.compound': 'Máquina compuesta',
   'compound.about': 'Máquinas en fila. La fuerza que pide una es la carga de la que sigue.',
+  'compound.school': 'Máquina compuesta',
+  'compound.does': 'Máquinas en fila: el esfuerzo de una es la carga de la siguiente.',
+  'compound.trades': 'Lo que cambia cada una de sus máquinas, una tras otra.',
+  'compound.pays': 'Los caminos se multiplican, y las pérdidas también.',
+  'compound.lives': 'Bicicleta, tijeras, grúa, carretilla en una rampa.',
   'compound.heading-1': 'Etapa 1, en la carga',
   'compound.heading-2': 'Etapa 2',
   'compound.heading-3': 'Etapa 3',

@@ -7,6 +7,12 @@ export const sentences = {
   ...carriage,
   'machine.inclined plane': 'Plano inclinado',
   'inclined plane.about': 'Una tabla en pendiente. Poca fuerza en un camino largo sube una gran carga.',
+  'inclined plane.school': 'Plano inclinado',
+  'inclined plane.does': 'Una pendiente sostiene parte de la carga mientras la subes.',
+  'inclined plane.trades': 'Fuerza por un camino más largo.',
+  'inclined plane.pays': 'Un camino más largo que en vertical.',
+  'inclined plane.lives':
+    'Rampa de un cobertizo de botes, varadero, carretera de montaña, tobogán, tabla de carga.',
   'incline.board': 'tabla',
   'incline.field.prop-at':
     'a qué distancia, tabla arriba, está el soporte; si no se pone, en su extremo alto',

@@ -6,6 +6,12 @@ export const sentences = {
   'machine.lever': 'Palanca',
   'lever.about':
     'Una barra firme que gira en un pasador. Poca fuerza lejos de él sube una gran carga cerca de él.',
+  'lever.school': 'Palanca',
+  'lever.does':
+    'Una barra sobre un pasador: un esfuerzo pequeño lejos sube una carga grande cerca del pasador.',
+  'lever.trades': 'Fuerza por camino; y cambia el sentido.',
+  'lever.pays': 'La mano recorre más que la carga.',
+  'lever.lives': 'Balancín, remo, carretilla, barra de uña, cascanueces, pinzas, caña de pescar.',
   'lever.bar': 'barra',
   'lever.field.mass-centre': 'distancia del extremo izquierdo al punto donde la barra queda en equilibrio',
   'lever.field.first-hole': 'distancia del extremo izquierdo al agujero 1',

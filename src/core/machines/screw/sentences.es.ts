@@ -6,6 +6,11 @@ export const sentences = {
   'machine.screw': 'Tornillo',
   'screw.about':
     'Una pendiente que da vueltas a una barra. Con muchas vueltas de la palanca se mueve un poco una gran carga.',
+  'screw.school': 'Tornillo',
+  'screw.does': 'Una pendiente enrollada en una varilla: una vuelta la hace avanzar un filete.',
+  'screw.trades': 'Muchas vueltas por un empuje fuerte a lo largo: el giro se vuelve avance.',
+  'screw.pays': 'Muchas vueltas para poco recorrido.',
+  'screw.lives': 'Tornillo de banco, gato de coche, tapa de tarro, perno, broca, prensa.',
   'screw.screw': 'tornillo',
   'screw.field.thread': 'nombre de una rosca normalizada: M8, M10x1.25, 1/2-13',
   'screw.field.diameter': 'diámetro exterior de la rosca',

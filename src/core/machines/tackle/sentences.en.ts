@@ -6,6 +6,11 @@ export const sentences = {
   'machine.tackle': 'Tackle',
   'tackle.about':
     'A line runs to and fro over the wheels of two blocks. These wheels are sheaves. Each part of the line carries a share of the load.',
+  'tackle.school': 'Pulley',
+  'tackle.does': 'One sheave turns the pull round; several parts of line share the load.',
+  'tackle.trades': 'Force for line to haul. One sheave alone only changes the direction.',
+  'tackle.pays': 'As many times more line to haul as parts that carry.',
+  'tackle.lives': 'Flagpole, sail, crane, window blind, stage curtain.',
   'tackle.block': 'block with sheaves',
   'tackle.moving-block': 'moving block',
   'tackle.field.sheaves': 'how many sheaves the block has',

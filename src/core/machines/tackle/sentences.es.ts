@@ -6,6 +6,11 @@ export const sentences = {
   'machine.tackle': 'Polipasto',
   'tackle.about':
     'Una cuerda va y viene por las ruedas de dos bloques. Esas ruedas son las roldanas. Cada ramal lleva una parte de la carga.',
+  'tackle.school': 'Polea',
+  'tackle.does': 'Una roldana cambia la dirección del esfuerzo; varios ramales se reparten la carga.',
+  'tackle.trades': 'Fuerza por cuerda que recoger. Una polea sola solo cambia la dirección.',
+  'tackle.pays': 'Tantas veces más cuerda como ramales llevan la carga.',
+  'tackle.lives': 'Asta de bandera, vela, grúa, persiana, telón.',
   'tackle.block': 'bloque de poleas',
   'tackle.moving-block': 'bloque móvil',
   'tackle.field.sheaves': 'cuántas roldanas tiene el bloque',

@@ -5,6 +5,12 @@ export const sentences = {
   ...mistakeSentences,
   'machine.wedge': 'Cuña',
   'wedge.about': 'Una pendiente que se mueve. Sube una carga o separa dos bloques.',
+  'wedge.school': 'Cuña',
+  'wedge.does': 'Una pendiente que se mueve: un empuje en su dorso separa dos caras.',
+  'wedge.trades': 'Un empuje largo por uno fuerte hacia los dos lados: también cambia la dirección.',
+  'wedge.pays': 'Un empuje largo para una abertura pequeña, y mucho rozamiento.',
+  'wedge.lives':
+    'Hacha, cuña que parte un tronco, cuchillo, cincel, clavo, tope de puerta, arado, cremallera.',
   'wedge.wedge': 'cuña',
   'wedge.cords': 'gomas elásticas',
   'wedge.mallet': 'mazo',

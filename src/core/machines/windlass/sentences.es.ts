@@ -6,6 +6,11 @@ export const sentences = {
   'machine.windlass': 'Torno',
   'windlass.about':
     'Una gran rueda o una manivela en un eje fino. Un largo camino en el borde sube un poco la carga.',
+  'windlass.school': 'Rueda y eje',
+  'windlass.does': 'Una rueda grande gira un eje delgado: una palanca que sigue girando.',
+  'windlass.trades': 'Fuerza por camino, vuelta tras vuelta.',
+  'windlass.pays': 'Muchas vueltas de cuerda para subir poco.',
+  'windlass.lives': 'Torno de pozo, cabrestante, pomo, destornillador, grifo, volante.',
   'windlass.part': 'rueda o manivela con su eje',
   'windlass.field.axle-diameter': 'diámetro del eje que enrolla la cuerda de la carga',
   'windlass.field.wheel-diameter': 'diámetro de la rueda en la que va la cuerda de la que se tira',

@@ -52,6 +52,7 @@ export const drawings = {
   'strip.desc.range': 'The scale runs from {from} to {to} {unit}, one mark for every {step} {unit}.',
   'strip.desc.good': 'The good range from {from} to {to} {unit} is hatched.',
   'strip.desc.expected': 'The expected reading is {expected} {unit}.',
+  'strip.desc.dot.unnamed': 'A group read {reading} {unit}.',
   'strip.desc.dot': 'Group {label} read {reading} {unit}.',
   'strip.good': 'good',
   'strip.stop': 'stop',

@@ -8,6 +8,7 @@ import { causes } from './causes.ts';
 import { cautions } from './cautions.ts';
 import { classFindings } from './class-findings.ts';
 import { classSummary } from './class-summary.ts';
+import { discussions } from './discussions.ts';
 import { doneRows } from './done-rows.ts';
 import { drawings } from './drawings.ts';
 import { fields } from './fields.ts';
@@ -51,6 +52,7 @@ export const english = {
     cautions,
     classFindings,
     classSummary,
+    discussions,
     doneRows,
     drawings,
     fields,

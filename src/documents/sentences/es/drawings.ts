@@ -52,6 +52,7 @@ export const drawings = {
   'strip.desc.range': 'La escala va de {from} a {to} {unit}, con una marca cada {step} {unit}.',
   'strip.desc.good': 'El rango bueno, de {from} a {to} {unit}, está rayado.',
   'strip.desc.expected': 'La lectura esperada es {expected} {unit}.',
+  'strip.desc.dot.unnamed': 'Un grupo leyó {reading} {unit}.',
   'strip.desc.dot': 'El grupo {label} leyó {reading} {unit}.',
   'strip.good': 'bueno',
   'strip.stop': 'tope',

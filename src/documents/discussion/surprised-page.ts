@@ -1,0 +1,62 @@
+import type { SurprisedFound, SurprisingNumber } from '../../core/discussion/surprising-numbers.ts';
+import { causeNamed } from '../text/cause-text.ts';
+import { glued, percent } from '../text/class-figure-text.ts';
+import { tableFindingText } from '../text/class-findings-text.ts';
+import { classDots } from './class-dots.ts';
+import { lines, type TalkContent, type TalkWords } from './talk-page.ts';
+
+/** As many strips as a page holds that is read from the back of a room. */
+const MOST_STRIPS = 3;
+
+/** Which numbers surprise us: the dots, then what probably happened; no group is named unless that is wished. */
+export function surprisedPage(found: SurprisedFound, words: TalkWords): TalkContent {
+  const { say, language, prepared } = words;
+  const { numbers, tooGood, tables, read, good } = found;
+  const marks = [...new Set([...numbers, ...tooGood].map(({ setup }) => setup))];
+  const setups = prepared.tables.flatMap((table) => table.setups);
+  const told = [
+    say('talk.surprised.share', { good, read }),
+    ...tables.flatMap((finding) => tableFindingText(language, finding, setups).slice(0, 1)),
+    ...numbers.map((each) => numberText(each, words)),
+    ...tooGood.map(({ setup, written, efficiency, u, groups }) =>
+      by(
+        say('talk.surprised.too-good', {
+          setup,
+          written: glued(written),
+          percent: percent(efficiency),
+          u: percent(1.96 * u),
+        }),
+        groups,
+        words,
+      ),
+    ),
+    say('talk.surprised.rule'),
+  ];
+  return {
+    shown: marks
+      .slice(0, MOST_STRIPS)
+      .flatMap((mark) => classDots(words, mark, say('talk.surprised.strip', { setup: mark }), false)),
+    answer: lines(told),
+  };
+}
+
+function numberText(each: SurprisingNumber, words: TalkWords): string {
+  const { say, language } = words;
+  const { setup, written, because, count, code, facts, groups } = each;
+  const cause = causeNamed(language, { code, ...(facts === undefined ? {} : { facts }) });
+  const key = because === 'station' ? 'station' : count === 1 ? 'one' : 'several';
+  return by(
+    say(`talk.surprised.${key}`, { setup, written: written.map(glued), cause, count }),
+    groups,
+    words,
+  );
+}
+
+/** Behind what is said, whose it is; nothing where no group is named. */
+const by = (said: string, groups: readonly string[] | null, { say }: TalkWords): string =>
+  groups === null
+    ? said
+    : say('talk.surprised.by', {
+        said,
+        groups: groups.map((group) => say('talk.surprised.group', { group })),
+      });
