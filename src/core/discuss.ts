@@ -4,6 +4,7 @@ import { limitsOfKit } from './discussion/limits-of-kit.ts';
 import { machinesAtTables } from './discussion/machines-at-tables.ts';
 import {
   type FoundFor,
+  type OpenQuestion,
   PACE,
   type Question,
   type QuestionKind,
@@ -88,7 +89,7 @@ export function discuss(
 }
 
 /** A question that the class's numbers say something to: only these stand on the wall. */
-export const isAsked = ({ found }: Question): boolean => !isNotDefined(found);
+export const isAsked = (question: Question): question is OpenQuestion => !isNotDefined(question.found);
 
 /** For the youngest the order of ease comes first, and before any number. */
 const easeFirst = (questions: readonly Question[]): readonly Question[] => [

@@ -33,6 +33,11 @@ export type QuestionKind = keyof FoundFor;
 /** One question of the talk at the end: what the class's numbers say to it, or why they say nothing. */
 export type Question = { readonly [K in QuestionKind]: QuestionOf<K> }[QuestionKind];
 
+/** A question that the class's numbers say something to. */
+export type OpenQuestion = {
+  readonly [K in QuestionKind]: QuestionOf<K> & { readonly found: FoundFor[K] };
+}[QuestionKind];
+
 export interface QuestionOf<K extends QuestionKind> {
   readonly kind: K;
   readonly found: FoundFor[K] | NotDefined;

@@ -12,14 +12,19 @@ export function machinesPage({ machines }: MachinesFound, { say, language }: Tal
     shown: [
       {
         part: 'table',
-        head: [say('talk.machines.machine'), '', say('talk.machines.does')],
+        head: [say('talk.machines.machine'), say('talk.machines.letter'), say('talk.machines.does')],
         rows: machines.map((each, n) => [name(each), letterOf(n), sentenceAt(n)]),
       },
     ],
     answer: [
       {
         part: 'table',
-        head: [say('talk.machines.machine'), '', say('talk.machines.trades'), say('talk.machines.lives')],
+        head: [
+          say('talk.machines.machine'),
+          say('talk.machines.letter'),
+          say('talk.machines.trades'),
+          say('talk.machines.lives'),
+        ],
         rows: machines.map((each) => [
           say(`${each.machine}.school`),
           letterOf(each.place),

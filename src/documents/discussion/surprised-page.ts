@@ -17,7 +17,8 @@ export function surprisedPage(found: SurprisedFound, words: TalkWords): TalkCont
   const told = [
     say('talk.surprised.share', { good, read }),
     ...tables.flatMap((finding) => tableFindingText(language, finding, setups).slice(0, 1)),
-    ...numbers.map((each) => numberText(each, words)),
+    ...stationsIn(numbers).map((alike) => stationText(alike, words)),
+    ...numbers.filter(({ because }) => because !== 'station').map((each) => numberText(each, words)),
     ...tooGood.map(({ setup, written, efficiency, u, groups }) =>
       by(
         say('talk.surprised.too-good', {
@@ -40,17 +41,40 @@ export function surprisedPage(found: SurprisedFound, words: TalkWords): TalkCont
   };
 }
 
-function numberText(each: SurprisingNumber, words: TalkWords): string {
-  const { say, language } = words;
-  const { setup, written, because, count, code, facts, groups } = each;
-  const cause = causeNamed(language, { code, ...(facts === undefined ? {} : { facts }) });
-  const key = because === 'station' ? 'station' : count === 1 ? 'one' : 'several';
-  return by(
-    say(`talk.surprised.${key}`, { setup, written: written.map(glued), cause, count }),
-    groups,
-    words,
-  );
+/** A table that was not as its card says is said once, for all its setups. */
+function stationsIn(numbers: readonly SurprisingNumber[]): readonly (readonly SurprisingNumber[])[] {
+  const byCause = new Map<string, SurprisingNumber[]>();
+  for (const each of numbers.filter(({ because }) => because === 'station')) {
+    const key = JSON.stringify([each.code, each.facts]);
+    byCause.set(key, [...(byCause.get(key) ?? []), each]);
+  }
+  return [...byCause.values()];
 }
+
+function stationText(alike: readonly SurprisingNumber[], words: TalkWords): string {
+  const [first] = alike;
+  if (first === undefined) return '';
+  const groups = [...new Set(alike.flatMap((each) => each.groups ?? []))];
+  const said = words.say('talk.surprised.station', {
+    setups: alike.map(({ setup }) => setup),
+    count: alike.reduce((sum, { count }) => sum + count, 0),
+    cause: causeOf(first, words),
+  });
+  return by(said, first.groups === null ? null : groups, words);
+}
+
+function numberText(each: SurprisingNumber, words: TalkWords): string {
+  const { setup, written, count, groups } = each;
+  const said = words.say(`talk.surprised.${count === 1 ? 'one' : 'several'}`, {
+    setup,
+    written: written.map(glued),
+    cause: causeOf(each, words),
+  });
+  return by(said, groups, words);
+}
+
+const causeOf = ({ code, facts }: SurprisingNumber, { language }: TalkWords): string =>
+  causeNamed(language, { code, ...(facts === undefined ? {} : { facts }) });
 
 /** Behind what is said, whose it is; nothing where no group is named. */
 const by = (said: string, groups: readonly string[] | null, { say }: TalkWords): string =>

@@ -10,7 +10,7 @@ export function talkMarkup(part: TalkPart): string {
       return element('figure', {}, `<figcaption>${escapeText(part.caption)}</figcaption>${part.svg}`);
     case 'table':
       return [
-        '<div class="wide"><table class="talk"><thead><tr>',
+        `<div class="wide" tabindex="0" role="group" aria-label="${escapeText(part.head.join(', '))}"><table class="talk"><thead><tr>`,
         ...part.head.map((each) => element('th', { scope: 'col' }, escapeText(each))),
         '</tr></thead><tbody>',
         ...part.rows.map(([first = '', ...rest]) =>

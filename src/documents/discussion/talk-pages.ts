@@ -1,6 +1,6 @@
 import { isNotDefined } from '../../core/description/not-defined.ts';
 import { type Discussion, isAsked } from '../../core/discuss.ts';
-import type { Question, QuestionKind } from '../../core/discussion/question.ts';
+import type { OpenQuestion, QuestionKind } from '../../core/discussion/question.ts';
 import type { Prepared } from '../../core/prepare.ts';
 import type { JudgedReading } from '../../core/review.ts';
 import type { Language } from '../sentences/language.ts';
@@ -74,24 +74,23 @@ export function talkOf(
   };
 }
 
-function contentOf(question: Question, words: TalkWords): TalkContent {
-  const nothing: TalkContent = { shown: [], answer: [] };
+function contentOf(question: OpenQuestion, words: TalkWords): TalkContent {
   switch (question.kind) {
     case 'machines':
-      return isNotDefined(question.found) ? nothing : machinesPage(question.found, words);
+      return machinesPage(question.found, words);
     case 'guess':
-      return isNotDefined(question.found) ? nothing : guessPage(question.found, words);
+      return guessPage(question.found, words);
     case 'traded':
-      return isNotDefined(question.found) ? nothing : tradedPage(question.found, words);
+      return tradedPage(question.found, words);
     case 'saved':
-      return isNotDefined(question.found) ? nothing : savedPage(question.found, words);
+      return savedPage(question.found, words);
     case 'rest':
-      return isNotDefined(question.found) ? nothing : restPage(question.found, words);
+      return restPage(question.found, words);
     case 'surprised':
-      return isNotDefined(question.found) ? nothing : surprisedPage(question.found, words);
+      return surprisedPage(question.found, words);
     case 'ease':
-      return isNotDefined(question.found) ? nothing : easePage(question.found, words);
+      return easePage(question.found, words);
     case 'limits':
-      return isNotDefined(question.found) ? nothing : limitsPage(question.found, words);
+      return limitsPage(question.found, words);
   }
 }

@@ -18,7 +18,12 @@ export function talkWall(language: Language, { pages }: Talk): string {
     language,
     say('talk.title'),
     [PAGE_STYLE, PRINT_STYLE, TALK_PART_STYLE, TALK_WALL_STYLE],
-    ['<main>', ...pages.map((each) => wallPage(each, say)), '</main>'].join('\n'),
+    [
+      '<main>',
+      element('h1', {}, escapeText(say('talk.title'))),
+      ...pages.map((each) => wallPage(each, say)),
+      '</main>',
+    ].join('\n'),
   );
 }
 

@@ -1,6 +1,7 @@
 /** The talk on the wall: one question as high as the window, read from the back of a room. */
 export const TALK_WALL_STYLE = `
 body{max-width:none;padding:0}
+h1{font-size:1rem;font-weight:400;color:var(--soft);padding:1rem clamp(1rem,4.5vw,4.5rem) 0}
 .wall{min-height:100vh;padding:clamp(1rem,3.5vw,3rem) clamp(1rem,4.5vw,4.5rem);border-bottom:2px solid var(--ink);display:grid;align-content:start;gap:1.1rem;font-size:clamp(1.1rem,1.65vw,1.9rem);line-height:1.35}
 .wall h2{font-size:clamp(2rem,4.6vw,5rem);line-height:1.08;letter-spacing:-.01em}
 .wall .count{color:var(--soft);font-size:.8em}

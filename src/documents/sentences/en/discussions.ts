@@ -26,6 +26,7 @@ export const discussions = {
   'talk.machines.ask': 'Which machine is which?',
   'talk.machines.do': 'Find the sentence that belongs to each machine.',
   'talk.machines.machine': 'Machine',
+  'talk.machines.letter': 'Letter',
   'talk.machines.does': 'What it does',
   'talk.machines.trades': 'What it trades',
   'talk.machines.lives': 'Where it lives in the world',
@@ -113,7 +114,8 @@ export const discussions = {
   'talk.surprised.strip': '{setup}, every reading of this class',
   'talk.surprised.one': '{setup}: {written}. Probably {cause}.',
   'talk.surprised.several': '{setup}: {written}. Probably each time: {cause}.',
-  'talk.surprised.station': '{setup}: {count} numbers. Probably the table was not as its card says: {cause}.',
+  'talk.surprised.station':
+    '{setups}: {count} numbers. Probably the table was not as its card says: {cause}.',
   'talk.surprised.by': '{said} ({groups})',
   'talk.surprised.group': 'group {group}',
   'talk.surprised.too-good':

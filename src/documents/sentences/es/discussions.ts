@@ -26,6 +26,7 @@ export const discussions = {
   'talk.machines.ask': '¿Qué máquina es cuál?',
   'talk.machines.do': 'Busca la frase que va con cada máquina.',
   'talk.machines.machine': 'Máquina',
+  'talk.machines.letter': 'Letra',
   'talk.machines.does': 'Qué hace',
   'talk.machines.trades': 'Qué cambia por qué',
   'talk.machines.lives': 'Dónde vive en el mundo',
@@ -115,7 +116,7 @@ export const discussions = {
   'talk.surprised.one': '{setup}: {written}. Probablemente {cause}.',
   'talk.surprised.several': '{setup}: {written}. Probablemente cada vez: {cause}.',
   'talk.surprised.station':
-    '{setup}: {count} números. Probablemente la mesa no estaba como dice su tarjeta: {cause}.',
+    '{setups}: {count} números. Probablemente la mesa no estaba como dice su tarjeta: {cause}.',
   'talk.surprised.by': '{said} ({groups})',
   'talk.surprised.group': 'grupo {group}',
   'talk.surprised.too-good':
