@@ -51,11 +51,15 @@ describe('what a group does that waits', () => {
     ]);
   });
 
-  it('takes paper where the table is needed too soon, is closed, or has lost its adult', () => {
+  it('takes paper where the table is needed too soon, shares a part that is, is closed, or has lost its adult', () => {
     const left = stay('A', '1', 0, 300);
     const waits = [wait('A', 300, 600)];
     const asPaper = [{ ...wait('A', 300, 600), task: draw }];
     expect(tasks([left, stay('B', '1', 450, 750)], waits)).toEqual(asPaper);
+    const shared: Wish = { kind: 'shared part', part: 'sand', tables: ['1', '4'], id: 's', path: null };
+    const next = stay('B', '4', 450, 750);
+    expect(tasks([left, next], waits)).toEqual([{ ...wait('A', 300, 600), task: l3 }]);
+    expect(tasks([left, next], waits, { wishes: [shared] })).toEqual(asPaper);
     const closed: Wish = { kind: 'closed', table: '1', from: seconds(310), to: null, id: 'c', path: null };
     expect(tasks([left], waits, { wishes: [closed] })).toEqual(asPaper);
     const attended = { ...one, needsAdult: true };

@@ -83,7 +83,12 @@ function freeUntil(
   const reset = table?.reset.value ?? 0;
   const isSame = (other: { readonly table: string; readonly copy: number }): boolean =>
     other.table === left.table && other.copy === left.copy;
-  const others = stays.filter((stay) => isSame(stay) && stay !== left && stay.to > left.to);
+  const sharing = wishes.flatMap((wish) =>
+    wish.kind === 'shared part' && wish.tables.includes(left.table) ? wish.tables : [],
+  );
+  const others = stays.filter(
+    (stay) => (isSame(stay) || sharing.includes(stay.table)) && stay !== left && stay.to > left.to,
+  );
   const closed = wishes.flatMap((wish) =>
     wish.kind === 'closed' && wish.table === left.table && (wish.to ?? Infinity) > from ? [wish.from] : [],
   );
