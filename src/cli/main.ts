@@ -6,6 +6,7 @@ import { backup } from './commands/backup.ts';
 import { bench } from './commands/bench.ts';
 import { check } from './commands/check.ts';
 import { demo } from './commands/demo.ts';
+import { discuss } from './commands/discuss.ts';
 import { explain } from './commands/explain.ts';
 import { fields } from './commands/fields.ts';
 import { key } from './commands/key.ts';
@@ -33,6 +34,7 @@ const commands: readonly Command[] = [
   advice,
   review,
   rehearse,
+  discuss,
   rotation,
   trials,
   bench,

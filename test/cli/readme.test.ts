@@ -38,7 +38,7 @@ describe('README.md', () => {
   test.each(shown.filter(isHandspike))('shows "%s", which does its work', (line) => {
     const { code, out } = runCommand(argsOf(line), { folder: boathouse });
     // The example's readings hold one row that can't be used; that is code 1 and told.
-    expect(code).toBe(/^handspike review(?: --csv)?$/.test(line) ? 1 : 0);
+    expect(code).toBe(/^handspike (?:review(?: --csv)?|discuss --to talk)$/.test(line) ? 1 : 0);
     expect(out).not.toBe('');
   });
 
@@ -51,9 +51,9 @@ describe('README.md', () => {
     },
   );
 
-  test.each(['key --json', 'explain L1 --json', 'review --json'])('says that there is "%s"', (line) => {
+  test.each(['key --json', 'explain L1 --json', 'review --json', 'discuss --json'])('says that there is "%s"', (line) => {
     expect(readme).toContain(
-      '`key`, `explain` and `review` have `--json`; `key` and `review` have `--csv` too.',
+      '`key`, `explain`, `review` and `discuss` have `--json`; `key` and `review` have `--csv` too.',
     );
     expect(JSON.parse(runCommand(line.split(' '), { folder: boathouse }).out)).toHaveProperty('handspike');
   });

@@ -1,22 +1,15 @@
 import { readFileSync, writeFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
-import { discuss } from '../../src/core/discuss.ts';
 import { rehearse } from '../../src/core/rehearse.ts';
-import { talkOf } from '../../src/documents/discussion/talk-pages.ts';
-import { talkNotes, talkWall } from '../../src/documents/pages/talk-sheets.ts';
+import { talkSheets, toldTalk } from '../../src/documents/discussion/talk-told.ts';
 import { altOf } from '../../src/documents/sheets/drawing-figure.ts';
 import { discussionText } from '../../src/documents/text/discussion-text.ts';
 import { demoPrepared } from './demo-prepared.ts';
 
 const prepared = demoPrepared();
 const rehearsal = rehearse(prepared, { groups: 6, mistakes: 4, seed: 3 });
-const talkIn = (language: 'en' | 'es', names = false) =>
-  talkOf(
-    language,
-    prepared,
-    rehearsal.review.judged,
-    discuss(prepared, rehearsal.review, { of: 'rehearsal', names }),
-  );
+const toldIn = (language: 'en' | 'es', names = false) =>
+  toldTalk(language, prepared, rehearsal.review, { of: 'rehearsal', names });
 const golden = (name: string, text: string): string => {
   const file = new URL(`./${name}.golden.txt`, import.meta.url);
   if (process.env.UPDATE_GOLDEN === '1') writeFileSync(file, text);
@@ -31,16 +24,18 @@ const wordsOf = (html: string): string =>
     .replace(/<[^>]+>/g, ' ');
 
 describe.each(['en', 'es'] as const)('the talk about a rehearsal in %s', (language) => {
-  const talk = talkIn(language);
+  const told = toldIn(language);
+  const { talk, about } = told;
+  const sheets = talkSheets(language, told);
 
   it('has its questions, answers and notes as they were looked at', () => {
-    const text = discussionText(language, talk);
+    const text = discussionText(language, talk, about);
     expect(text).toBe(golden(`discussion.${language}`, text));
   });
 
   it('shows each question on the wall, and its notes only to whoever leads it', () => {
-    const wall = wordsOf(talkWall(language, talk));
-    const notes = wordsOf(talkNotes(language, talk, 'about', []));
+    const wall = wordsOf(sheets.wall);
+    const notes = wordsOf(sheets.notes);
     expect(talk.pages.length).toBeGreaterThan(5);
     for (const { ask, notes: own } of talk.pages) {
       expect(wall).toContain(ask.replaceAll('"', '&quot;'));
@@ -51,10 +46,10 @@ describe.each(['en', 'es'] as const)('the talk about a rehearsal in %s', (langua
   });
 
   it('names no group unless that is wished', () => {
-    const named = discussionText(language, talkIn(language, true));
+    const named = discussionText(language, toldIn(language, true).talk, about);
     const group = language === 'en' ? /\bgroup [A-F]\b/i : /\bgrupo [A-F]\b/i;
-    expect(discussionText(language, talk)).not.toMatch(group);
-    expect(wordsOf(talkWall(language, talk))).not.toMatch(group);
+    expect(discussionText(language, talk, about)).not.toMatch(group);
+    expect(wordsOf(sheets.wall)).not.toMatch(group);
     expect(named).toMatch(group);
   });
 
@@ -68,7 +63,8 @@ describe.each(['en', 'es'] as const)('the talk about a rehearsal in %s', (langua
 });
 
 it('a page of the talk is one file: no script, nothing fetched, ids once', () => {
-  for (const html of [talkWall('en', talkIn('en')), talkNotes('en', talkIn('en'), '<b>', [])]) {
+  const told = { ...toldIn('en'), about: '<b>' };
+  for (const html of Object.values(talkSheets('en', told))) {
     expect(html).not.toMatch(/<script|<link|<img|\ssrc=|\shref=|url\(|@import|<b>/);
     const ids = [...html.matchAll(/ id="([^"]+)"/g)].map((match) => match[1]);
     expect(new Set(ids).size).toBe(ids.length);

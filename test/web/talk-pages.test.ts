@@ -4,10 +4,8 @@ import { join } from 'node:path';
 import { pathToFileURL } from 'node:url';
 import type { Browser } from 'playwright-core';
 import { afterAll, beforeEach, expect, test } from 'vitest';
-import { discuss } from '../../src/core/discuss.ts';
 import { rehearse } from '../../src/core/rehearse.ts';
-import { talkOf } from '../../src/documents/discussion/talk-pages.ts';
-import { talkNotes, talkWall } from '../../src/documents/pages/talk-sheets.ts';
+import { talkSheets, toldTalk } from '../../src/documents/discussion/talk-told.ts';
 import { demoPrepared } from '../documents/demo-prepared.ts';
 import { openChromium } from './chromium.ts';
 import { axeFaults, tooWide } from './group-page.ts';
@@ -33,11 +31,13 @@ test.each([
   'wall and notes in %s, %i px wide and %s, have no fault that axe knows and nothing beside the window',
   async (language, width, colorScheme) => {
     if (browser === undefined) throw new Error('the browser is not open');
-    const discussion = discuss(prepared, review, { of: 'rehearsal', names: false });
-    const talk = talkOf(language, prepared, review.judged, discussion);
+    const sheets = talkSheets(
+      language,
+      toldTalk(language, prepared, review, { of: 'rehearsal', names: false }),
+    );
     const context = await browser.newContext({ viewport: { width, height: 900 }, colorScheme });
     const page = await context.newPage();
-    for (const html of [talkWall(language, talk), talkNotes(language, talk, 'Harbour day', [])]) {
+    for (const html of Object.values(sheets)) {
       const file = join(folder, 'talk.html');
       writeFileSync(file, html);
       await page.goto(pathToFileURL(file).href);

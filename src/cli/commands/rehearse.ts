@@ -1,16 +1,17 @@
 import { join } from 'node:path';
 import { prepare } from '../../core/prepare.ts';
-import { type RehearsalOptions, rehearse as rehearseClass } from '../../core/rehearse.ts';
+import { rehearse as rehearseClass } from '../../core/rehearse.ts';
 import { sheetIn } from '../../documents/pages/sheet-in.ts';
 import { sheetOf } from '../../documents/prepare.ts';
 import { sentence } from '../../documents/sentences/sentence.ts';
 import { rehearsalOnPaper, usualRehearsal } from '../../documents/sheets/rehearsal-sheet.ts';
 import { rehearsalAnswers, rehearsalJson, rehearsalText } from '../../documents/text/rehearsal-text.ts';
-import { type Arguments, readArguments } from '../arguments.ts';
+import { readArguments } from '../arguments.ts';
 import { type Command, EXIT, UsageFault } from '../command.ts';
 import { preparationFiles, writeText } from '../files.ts';
 import { hasErrors, tellErrors } from '../findings.ts';
 import { LANGUAGE_OPTION, languageIn } from '../language.ts';
+import { REHEARSAL_HELP, rehearsalAsked } from '../rehearsal-asked.ts';
 import { startTypesetter } from '../typesetter/typesetter.ts';
 import { PAPERS } from './print.ts';
 
@@ -20,9 +21,7 @@ export const rehearse: Command = {
     'rehearse [VISIT | KIT ACTIVITY] [--groups N] [--mistakes N] [--seed N] [--answers | --csv | --json | --to FOLDER]',
   summary: 'a class that never was, with mistakes to find, for the night before',
   options: [
-    '--groups N         how many groups (those of the visit, else 6)',
-    '--mistakes N       how many mistakes happen among them (4)',
-    '--seed N           another number is another class (1)',
+    ...REHEARSAL_HELP,
     '--answers          what happened, what the program thinks of it, and what to say at the table',
     '--csv              what the groups wrote as a readings file, for handspike review',
     '--json             as JSON; with --answers what happened is in it',
@@ -50,7 +49,7 @@ export const rehearse: Command = {
     const prepared = prepare(preparationFiles(terminal.folder, found.files));
     tellErrors(terminal, prepared, language);
     if (prepared.tables.length === 0) return EXIT.findings;
-    const rehearsal = rehearseClass(prepared, optionsIn(found, usualRehearsal(prepared)));
+    const rehearsal = rehearseClass(prepared, rehearsalAsked(found, usualRehearsal(prepared)));
     const folder = found.text('to');
     if (folder !== null) {
       const job = {
@@ -82,18 +81,3 @@ export const rehearse: Command = {
     return hasErrors(prepared) ? EXIT.findings : EXIT.done;
   },
 };
-
-/** Most groups and mistakes that fit a page, and that anybody would want. */
-const MOST = { groups: 12, mistakes: 20, seed: 1e9 } as const;
-
-function optionsIn(found: Arguments, usual: RehearsalOptions): RehearsalOptions {
-  const whole = (name: keyof RehearsalOptions, least: number): number => {
-    const text = found.text(name);
-    if (text === null) return usual[name];
-    const number = Number(text);
-    if (!/^\d+$/.test(text) || number < least || number > MOST[name])
-      throw new UsageFault(`--${name} is a whole number from ${least} to ${MOST[name]}, not "${text}"`);
-    return number;
-  };
-  return { groups: whole('groups', 1), mistakes: whole('mistakes', 0), seed: whole('seed', 0) };
-}

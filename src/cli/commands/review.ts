@@ -6,9 +6,10 @@ import { reviewJson } from '../../documents/text/review-json.ts';
 import { judgedText, reviewTable } from '../../documents/text/review-table.ts';
 import { type Arguments, readArguments } from '../arguments.ts';
 import { type Command, EXIT, type Terminal, UsageFault } from '../command.ts';
-import { beside, preparationFiles, readTable } from '../files.ts';
+import { preparationFiles } from '../files.ts';
 import { hasErrors, tellErrors } from '../findings.ts';
 import { LANGUAGE_OPTION, languageIn } from '../language.ts';
+import { isTable, readingsIn } from '../readings-in.ts';
 import { unknownSetup } from '../unknown-setup.ts';
 
 export const review: Command = {
@@ -37,7 +38,7 @@ export const review: Command = {
     if (found.isOn('json') && found.isOn('csv'))
       throw new UsageFault('--json and --csv are two outlets: name one of them');
     const language = languageIn(found, 'language');
-    const tables = found.files.filter((name) => /\.(csv|tsv|txt)$/i.test(name));
+    const tables = found.files.filter(isTable);
     const prepared = prepare(
       preparationFiles(
         terminal.folder,
@@ -61,13 +62,11 @@ function reviewReadings(
   options: Arguments,
   language: Language,
 ): number {
-  const { visit } = prepared;
-  const named = visit?.readingsIn ?? null;
-  const file = tables[0] ?? (visit === null || named === null ? null : beside(visit.file, named));
+  const file = readingsIn(terminal, prepared, tables[0] ?? null);
   if (file === null)
     throw new UsageFault('no readings: name a CSV file, or type one with --setup and --reading');
-  const found = reviewFile(prepared, readTable(terminal.folder, file));
-  terminal.print(printed(found, options, language, () => reviewTable(language, found, file)));
+  const found = reviewFile(prepared, file);
+  terminal.print(printed(found, options, language, () => reviewTable(language, found, file.name)));
   return found.refused.length > 0 ? EXIT.findings : EXIT.done;
 }
 

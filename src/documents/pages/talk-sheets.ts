@@ -12,7 +12,7 @@ import { TALK_NOTES_STYLE, TALK_PART_STYLE, TALK_WALL_STYLE } from './talk-style
 export type TalkFacts = readonly (readonly [term: string, value: string])[];
 
 /** The talk for the wall: a question as large as the window, its answer folded away until it is wanted. */
-export function talkWall(language: Language, { pages }: Talk): string {
+export function talkWall(language: Language, { pages }: Talk, about: string): string {
   const say = sayIn(language);
   return page(
     language,
@@ -20,7 +20,7 @@ export function talkWall(language: Language, { pages }: Talk): string {
     [PAGE_STYLE, PRINT_STYLE, TALK_PART_STYLE, TALK_WALL_STYLE],
     [
       '<main>',
-      element('h1', {}, escapeText(say('talk.title'))),
+      element('h1', {}, escapeText(`${say('talk.title')}. ${about}`)),
       ...pages.map((each) => wallPage(each, say)),
       '</main>',
     ].join('\n'),

@@ -8,10 +8,11 @@ import { columns, wrapped } from './columns.ts';
 const WIDTH = 100;
 
 /** The talk for a terminal: each question with what stands on the wall, its answer, and the notes. */
-export function discussionText(language: Language, { pages, leftOut, how }: Talk): string {
+export function discussionText(language: Language, { pages, leftOut, how }: Talk, about: string): string {
   const say = sayIn(language);
   return [
     say('talk.title'),
+    ...wrapped(about, WIDTH),
     ...how.flatMap((each) => wrapped(each, WIDTH)),
     ...pages.flatMap((page) => ['', ...pageText(page, say)]),
     ...(leftOut.length === 0 ? [] : ['']),
