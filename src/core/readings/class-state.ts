@@ -1,6 +1,6 @@
 import { type CausePosterior, causePosterior, type PosteriorCause } from './cause-posterior.ts';
 import { changedStation } from './changed-station.ts';
-import { atRate, type Counted, classRate } from './class-rate.ts';
+import { atRates, type Counted, classRates } from './class-rate.ts';
 import { type GroupHabit, habitsOf, isSameShown, type Shown, shownTogether } from './group-habit.ts';
 import type { ChangedStation, Judgement } from './judgement.ts';
 import { judgementOf } from './reading-verdict.ts';
@@ -191,13 +191,13 @@ export const judgements = (state: ClassState): readonly Judgement[] =>
   state.judged.map(({ judgement }) => judgement);
 
 function judgedAt(tables: readonly TableState[], order: readonly Place[]): readonly Judged[] {
-  const times = classRate(countedAt(tables));
+  const rates = classRates(countedAt(tables));
   const made = tables.map(({ table, weights, inGroup, stations }) => {
     let n = 0;
     return weights.readings.map((reading): Judged => {
       const isWeighed = reading === weights.numbers[n];
       const posterior = isWeighed ? inGroup[n] : undefined;
-      const causes = posterior === undefined ? [] : atRate(posterior, times);
+      const causes = posterior === undefined ? [] : atRates(posterior, rates);
       const station = isWeighed ? (stations[n] ?? null) : null;
       if (isWeighed) n += 1;
       return { judgement: judgementOf(table, reading, causes, station), causes };
@@ -208,9 +208,9 @@ function judgedAt(tables: readonly TableState[], order: readonly Place[]): reado
 
 const countedAt = (tables: readonly TableState[]): readonly Counted[] =>
   tables.flatMap(({ weights, alone }) =>
-    weights.numbers.flatMap(({ reading, expected }, n) => {
+    weights.numbers.flatMap(({ reading, expected, ofHabits }, n) => {
       const posterior = alone[n];
-      return posterior === undefined ? [] : [{ group: reading.group, posterior, expected }];
+      return posterior === undefined ? [] : [{ group: reading.group, posterior, expected, ofHabits }];
     }),
   );
 

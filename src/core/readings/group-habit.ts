@@ -42,6 +42,15 @@ export function habitRate(rate: number, shown: number): number {
 }
 
 /**
+ * How often a mistake that can be a habit is counted, of the times that it is made, where a group has read so many numbers and a
+ * habit counts once.
+ *
+ * @example timesCounted(1) // => 1
+ */
+export const timesCounted = (numbers: number): number =>
+  1 - OF_HABIT + OF_HABIT / Math.max(1, KEPT * numbers);
+
+/**
  * What a reading shows of a habit: the mistake is `rate` probable before it is read, and `after` then, where the table
  * leaves it `open`. Held to tenths: it moves a little with every other reading of the table, and would otherwise move all of
  * the group's readings at all tables.

@@ -48,6 +48,8 @@ export interface TakenReading {
   readonly unexplained: number;
   /** How probable each kind of mistake is before it is read. */
   readonly expected: ByKind;
+  /** The part of that which can be a group's habit. */
+  readonly ofHabits: ByKind;
   /** Mistakes, by what they are called for the table, that its number would have shown. */
   readonly possible: ReadonlySet<string>;
   /** Those of them that can be a group's habit, with their share of all that may happen. */
@@ -67,7 +69,8 @@ export function taken(table: StationTable, reading: WrittenReading, setup: numbe
     causes: [],
     explanations: [],
     unexplained: 1,
-    expected: { doing: 0, reading: 0, unexplained: 0 },
+    expected: NONE_EXPECTED,
+    ofHabits: NONE_EXPECTED,
     points: [],
     possible: new Set<string>(),
     habits: new Map<string, number>(),
@@ -86,7 +89,7 @@ export function taken(table: StationTable, reading: WrittenReading, setup: numbe
     explanations,
     unexplained,
     points: pointsTo(explanations, at.shared),
-    expected: expectedOf(causes, UNEXPLAINED_RATE * table.rateFactor),
+    ...expectedOf(causes, UNEXPLAINED_RATE * table.rateFactor),
     possible: new Set(causes.map(tableKeyOf)),
     habits: habitsAmong(causes, UNEXPLAINED_RATE * table.rateFactor),
   };
@@ -97,12 +100,21 @@ function habitsAmong(causes: readonly Cause[], unexplained: number): ReadonlyMap
   return new Map(causes.filter(isHabit).map((cause) => [tableKeyOf(cause), cause.rate / all]));
 }
 
-function expectedOf(causes: readonly Cause[], unexplained: number): ByKind {
+function expectedOf(causes: readonly Cause[], unexplained: number) {
   const sums = { good: 0, doing: 0, reading: 0 };
-  for (const { kind, rate } of causes) sums[kind] += rate;
+  const habits = { good: 0, doing: 0, reading: 0 };
+  for (const cause of causes) {
+    sums[cause.kind] += cause.rate;
+    if (isHabit(cause)) habits[cause.kind] += cause.rate;
+  }
   const all = sums.good + sums.doing + sums.reading + unexplained;
-  return { doing: sums.doing / all, reading: sums.reading / all, unexplained: unexplained / all };
+  return {
+    expected: { doing: sums.doing / all, reading: sums.reading / all, unexplained: unexplained / all },
+    ofHabits: { doing: habits.doing / all, reading: habits.reading / all, unexplained: 0 },
+  };
 }
+
+const NONE_EXPECTED: ByKind = { doing: 0, reading: 0, unexplained: 0 };
 
 /** Causes of a reading at a setup, with the rates that are assumed today. */
 function causesOfReading(table: StationTable, setup: number, written: Written): readonly Cause[] {
