@@ -83,3 +83,9 @@ export interface StageWords {
   /** Something in it could not be read: it can't be prepared. */
   readonly isFaulty: boolean;
 }
+
+/** The machine of a table, and those that a compound is made of. */
+export const machinesAt = ({ machine, setups }: ActivityTable): readonly string[] => [
+  machine,
+  ...setups.flatMap(({ stages }) => stages.map((stage) => stage.machine)),
+];

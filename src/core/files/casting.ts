@@ -1,9 +1,10 @@
 import type { Diagnostic, Facts, Place, QuantityFact } from '../diagnostics/diagnostic.ts';
 import type { Kit, KitPart } from '../kit/kit.ts';
 import { candidates, fitOf, type Role, type RoleSize, sizeOf } from '../kit/role.ts';
-import type { Activity, ActivityTable } from './activity.ts';
+import { type Activity, type ActivityTable, machinesAt } from './activity.ts';
 import { nearestFact, type Path } from './context.ts';
 import { type FileCode, fileFinding } from './file-code.ts';
+import { secondCopies } from './second-copies.ts';
 import type { Visit } from './visit-file.ts';
 
 /** Which part plays which role today, by table and role; roles without a part are left out. */
@@ -38,6 +39,7 @@ export function castRoles(
     casting.set(table.mark, cast);
   }
   diagnostics.push(...atTwoTables(casting, activity, visit));
+  if (visit !== null) diagnostics.push(...secondCopies(there, casting, activity, visit));
   return { casting, diagnostics };
 }
 
@@ -92,9 +94,7 @@ function onlyFitting(
   table: ActivityTable,
   role: Role,
 ): Chosen {
-  const stages = table.setups.flatMap((setup) => setup.stages.map((stage) => stage.machine));
-  const machines = [table.machine, ...stages];
-  const { best, ofKind } = candidates(there, role, machines);
+  const { best, ofKind } = candidates(there, role, machinesAt(table));
   if (best.length === 1) return { part: best[0] ?? null, diagnostics: [] };
   // A part that could not be read may be the one: its own fault has been told already.
   if (

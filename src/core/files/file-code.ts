@@ -67,6 +67,7 @@ export const fileCodes = [
   'no-part-fits',
   'several-parts-fit',
   'part-at-two-tables',
+  'copies-without-parts',
   'part-twice',
   'mark-of-a-part',
   'group-label-twice',

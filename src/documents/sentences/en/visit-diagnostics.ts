@@ -48,6 +48,12 @@ export const visitDiagnostics = {
     why: 'the plan sends nobody to the one while there is somebody at the other, and that costs time',
     help: 'name another part for one of them, and both can run at once',
   },
+  'copies-without-parts': {
+    what: 'not enough parts for another copy of a table',
+    here: 'table "{table}" is to stand {copies} times',
+    why: 'nothing unused in the kit fits: {roles}',
+    help: 'bring parts that fit and enter them in the kit file, or set the table up less often',
+  },
   'part-twice': {
     what: 'one part in two places',
     here: '"{part}" would be "{role}" here, and is "{other}" already',

@@ -48,6 +48,12 @@ export const visitDiagnostics = {
     why: 'el plan no manda a nadie a una mientras hay alguien en la otra, y eso cuesta tiempo',
     help: 'nombra otra pieza para una de ellas, y las dos podrán funcionar a la vez',
   },
+  'copies-without-parts': {
+    what: 'faltan piezas para montar una mesa otra vez',
+    here: 'la mesa "{table}" se monta {copies} veces',
+    why: 'nada de lo que sobra en el equipo sirve para: {roles}',
+    help: 'trae piezas que sirvan y anótalas en el archivo del equipo, o monta la mesa menos veces',
+  },
   'part-twice': {
     what: 'una pieza en dos lugares',
     here: '"{part}" sería aquí "{role}", y ya es "{other}"',
