@@ -4,7 +4,6 @@ import { candidates, fitOf, type Role, type RoleSize, sizeOf } from '../kit/role
 import { type Activity, type ActivityTable, machinesAt } from './activity.ts';
 import { nearestFact, type Path } from './context.ts';
 import { type FileCode, fileFinding } from './file-code.ts';
-import { secondCopies } from './second-copies.ts';
 import type { Visit } from './visit-file.ts';
 
 /** Which part plays which role today, by table and role; roles without a part are left out. */
@@ -39,7 +38,6 @@ export function castRoles(
     casting.set(table.mark, cast);
   }
   diagnostics.push(...atTwoTables(casting, activity, visit));
-  if (visit !== null) diagnostics.push(...secondCopies(there, casting, activity, visit));
   return { casting, diagnostics };
 }
 

@@ -8,6 +8,7 @@ import { castRoles } from './casting.ts';
 import { dayFindings } from './day-check.ts';
 import { fileFinding } from './file-code.ts';
 import { type GravityHere, gravityHere } from './gravity-here.ts';
+import { secondCopies } from './second-copies.ts';
 import type { OwnWords, Titled } from './titles.ts';
 import type { Visit } from './visit-file.ts';
 import { machineWords, type Vocabulary } from './vocabulary.ts';
@@ -54,7 +55,9 @@ export function resolve(kit: Kit, activity: Activity, visit: Visit | null, vocab
   const found: Diagnostic[] = [
     ...diagnostics,
     ...sharedMarks(kit, activity),
-    ...(visit === null ? [] : dayFindings(activity, visit)),
+    ...(visit === null
+      ? []
+      : [...secondCopies(kit, casting, activity, visit), ...dayFindings(activity, visit)]),
   ];
   const tables = activity.tables.map((table): ResolvedTable => {
     const cast = casting.get(table.mark) ?? new Map<string, KitPart>();

@@ -1,5 +1,5 @@
 import type { Diagnostic } from '../diagnostics/diagnostic.ts';
-import type { KitPart } from '../kit/kit.ts';
+import type { Kit, KitPart } from '../kit/kit.ts';
 import { candidates, type Role } from '../kit/role.ts';
 import { type Activity, machinesAt } from './activity.ts';
 import type { Casting } from './casting.ts';
@@ -11,7 +11,7 @@ import type { Visit } from './visit-file.ts';
  * fit each of its roles. What the kit lacks a school may have, so it is said as a warning.
  */
 export function secondCopies(
-  there: readonly KitPart[],
+  kit: Kit,
   casting: Casting,
   activity: Activity,
   visit: Visit,
@@ -21,7 +21,9 @@ export function secondCopies(
   );
   const open = [...casting].filter(([table]) => !closed.includes(table));
   const used = new Set(open.flatMap(([, cast]) => [...cast.values()]));
-  const unused = there.filter((part) => !used.has(part)).map((part) => ({ ...part, isSpare: false }));
+  const missing = visit.missing.map(({ mark }) => mark);
+  const there = kit.parts.filter((part) => !used.has(part) && !missing.includes(part.mark));
+  const unused = there.map((part) => ({ ...part, isSpare: false }));
   return visit.day.copies.flatMap(({ table: mark, copies, path }) => {
     const table = activity.tables.find((each) => each.mark === mark);
     if (table === undefined) return [];
