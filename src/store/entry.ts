@@ -42,6 +42,10 @@ export type Happening =
   | { readonly kind: 'arrival'; readonly setup: string; readonly written: string }
   /** Another device writes for this group from now on. */
   | { readonly kind: 'handed'; readonly group: string }
+  /** The teacher takes a group from a device; the next that takes its label writes for it. */
+  | { readonly kind: 'freed'; readonly group: string; readonly from: string }
+  /** The teacher takes back what she did: as if it had not been. */
+  | { readonly kind: 'recalled'; readonly of: string }
   /** How much a group is told about a reading that should be read once more. */
   | { readonly kind: 'telling'; readonly much: Telling };
 

@@ -1,4 +1,5 @@
 import type { Happening, Stored, Telling, WrittenReading } from './entry.ts';
+import { withoutRecalled } from './recalled.ts';
 import { type Dated, inSaneOrder } from './sane-order.ts';
 
 /** What stands of a visit once all that happened is put in order. Times are milliseconds. */
@@ -20,6 +21,8 @@ export interface VisitLog {
   readonly telling: Telling;
   /** Which device writes for a group: the one that took it last. */
   readonly holders: Readonly<Record<string, string>>;
+  /** From which device a group was taken, where no other has come for it yet. */
+  readonly freed: Readonly<Record<string, string>>;
 }
 
 export interface LoggedReading {
@@ -54,6 +57,7 @@ const NOTHING: VisitLog = {
   closed: [],
   telling: 'try',
   holders: {},
+  freed: {},
 };
 
 /**
@@ -61,7 +65,7 @@ const NOTHING: VisitLog = {
  * correction that arrives before its reading waits for it.
  */
 export const visitLog = (entries: readonly Stored[]): VisitLog => {
-  const ordered = inSaneOrder(entries);
+  const ordered = withoutRecalled(inSaneOrder(entries));
   const ofReadings = ordered.filter(({ stored }) => stored.entry.what.kind === 'reading');
   const others = ordered.filter(({ stored }) => stored.entry.what.kind !== 'reading');
   return others.reduce(withEntry, { ...NOTHING, readings: ofReadings.flatMap(logged) });
@@ -120,11 +124,30 @@ function withEntry(log: VisitLog, dated: Dated): VisitLog {
       return { ...log, arrival: [...others, { setup: what.setup, written: what.written }] };
     }
     case 'handed':
-      return { ...log, holders: { ...log.holders, [what.group]: entry.device } };
+      return {
+        ...log,
+        holders: { ...log.holders, [what.group]: entry.device },
+        freed: without(log.freed, what.group),
+      };
+    case 'freed': {
+      // Where another device has come for it meanwhile, nothing is to be freed.
+      const holder = log.holders[what.group] ?? what.from;
+      if (holder !== what.from) return log;
+      return {
+        ...log,
+        holders: without(log.holders, what.group),
+        freed: { ...log.freed, [what.group]: what.from },
+      };
+    }
+    case 'recalled':
+      return log;
     case 'telling':
       return { ...log, telling: what.much };
   }
 }
+
+const without = (those: Readonly<Record<string, string>>, key: string): Readonly<Record<string, string>> =>
+  Object.fromEntries(Object.entries(those).filter(([each]) => each !== key));
 
 const withReading = (
   log: VisitLog,

@@ -114,8 +114,8 @@ export interface GroupParts {
   /** By table mark: its card, as a fragment of HTML that `documents` made. */
   readonly cards: Readonly<Record<string, GroupCard>>;
   readonly readings: readonly OwnReading[];
-  /** Whether this device writes for the group; another took it over otherwise. */
-  readonly writes: { readonly device: string | null };
+  /** The device that writes for the group, or the one that the teacher took it from and nobody has come for it yet. */
+  readonly writes: { readonly device: string | null; readonly freed: string | null };
 }
 
 export interface GroupCard {
@@ -172,6 +172,8 @@ export interface TeacherGroup {
   /** Behind the plan by so many milliseconds; 0 where on time. */
   readonly behind: number;
   readonly device: string | null;
+  /** Taken from its device, and no other has come for it yet. */
+  readonly isFreed: boolean;
   /** When its device was last heard of. */
   readonly heard: number | null;
   readonly toLookAt: number;

@@ -51,12 +51,15 @@ describe('README.md', () => {
     },
   );
 
-  test.each(['key --json', 'explain L1 --json', 'review --json', 'discuss --json'])('says that there is "%s"', (line) => {
-    expect(readme).toContain(
-      '`key`, `explain`, `review` and `discuss` have `--json`; `key` and `review` have `--csv` too.',
-    );
-    expect(JSON.parse(runCommand(line.split(' '), { folder: boathouse }).out)).toHaveProperty('handspike');
-  });
+  test.each(['key --json', 'explain L1 --json', 'review --json', 'discuss --json'])(
+    'says that there is "%s"',
+    (line) => {
+      expect(readme).toContain(
+        '`key`, `explain`, `review` and `discuss` have `--json`; `key` and `review` have `--csv` too.',
+      );
+      expect(JSON.parse(runCommand(line.split(' '), { folder: boathouse }).out)).toHaveProperty('handspike');
+    },
+  );
 
   it('speaks of no npm script that there is not, and of no file that there is not', () => {
     const { scripts } = JSON.parse(readFileSync(join(root, 'package.json'), 'utf8')) as {

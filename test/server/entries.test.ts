@@ -114,6 +114,8 @@ describe('who may write what', () => {
     { kind: 'opened', table: '1' },
     { kind: 'arrival', setup: 'L1', written: '2' },
     { kind: 'telling', much: 'again' },
+    { kind: 'freed', group: 'A', from: 'd9' },
+    { kind: 'recalled', of: 't1.5' },
   ];
   const allowed = async (cookie: string, device: string, seat: Seat): Promise<readonly string[]> => {
     const entries = everything.map((what, n) => entryOf(visit, device, n + 1, seat, what));
@@ -140,6 +142,15 @@ describe('who may write what', () => {
     expect(await allowed(await server.join('h2', other), 'h2', other)).toEqual([]);
     const none = { kind: 'helper', table: null } as const;
     expect(await allowed(await server.join('h3', none), 'h3', none)).toEqual([]);
+  });
+
+  it('a helper takes back what she wrote herself, and not what another did', async () => {
+    const seat = { kind: 'helper', table: '1' } as const;
+    const cookie = await server.join('h1', seat);
+    const ofHelper = (sequence: number, what: Happening) => entryOf(visit, 'h1', sequence, seat, what);
+    const arrival = ofHelper(1, { kind: 'arrival', setup: 'L1', written: '2' });
+    expect(await refusals(cookie, arrival, ofHelper(2, { kind: 'recalled', of: 'h1.1' }))).toEqual([]);
+    expect(await refusals(cookie, ofHelper(3, { kind: 'recalled', of: 't1.1' }))).toEqual(['seat']);
   });
 
   it('a teacher writes all of it', async () => {

@@ -67,7 +67,7 @@ export function standInDesk(): StandInDesk {
           isVoid,
           again: null,
         })),
-        writes: { device: log.holders[name] ?? null },
+        writes: { device: log.holders[name] ?? null, freed: log.freed[name] ?? null },
       };
     const helped = TABLES.find(({ mark }) => mark === name);
     if (kind === 'helper')

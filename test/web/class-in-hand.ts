@@ -109,7 +109,7 @@ export async function classInHand(language: Language = 'en', file = ':memory:'):
               ? { say: 'Read it once more.', tryThis: 'Look at the scale at the height of your eyes.' }
               : null,
           })),
-        writes: { device: log.holders[group] ?? null },
+        writes: { device: log.holders[group] ?? null, freed: log.freed[group] ?? null },
       };
     };
     const stopsOf = (log: VisitLog, group: string): GroupParts['route']['stops'] => {

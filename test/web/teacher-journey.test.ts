@@ -2,7 +2,7 @@ import type { BrowserContextOptions, Page } from 'playwright-core';
 import { describe, expect, test } from 'vitest';
 import { classInBrowser } from './class-in-browser.ts';
 import { PLAIN_HOST } from './class-in-hand.ts';
-import { axeFaults, joined, pressed, tooWide } from './group-page.ts';
+import { axeFaults, joined, listed, pressed, tooWide } from './group-page.ts';
 
 const soon = { timeout: 15_000, interval: 50 };
 const at = classInBrowser();
@@ -80,6 +80,64 @@ describe("the teacher's page in a browser, over plain http", () => {
       .toContain('outside, 999');
     await page.getByLabel('nothing').check();
     await expect.poll(kinds, soon).toEqual(['closed', 'opened', 'late', 'arrival', 'telling']);
+  });
+
+  test('a group is handed to another device: the old one is told, what it had not sent still comes, and once', async () => {
+    const page = await teacherPage();
+    const oldPlace = await at.browser.newContext();
+    const old = await joined(oldPlace, at.room, 'E');
+    await old.waitForSelector('.keys');
+    await pressed(old, '1');
+    await expect.poll(() => listed(old), soon).toEqual(['1 N: stored']);
+    await oldPlace.setOffline(true);
+    await pressed(old, '2');
+    await page.getByRole('button', { name: 'Another device for group E' }).click();
+    await page.getByRole('button', { name: 'Free the group' }).click();
+    await page.getByText(`waits for another device: code ${at.room.code}`).waitFor();
+    const next = await groupPage('E');
+    await next.waitForSelector('.keys');
+    await pressed(next, '3');
+    await expect.poll(() => listed(next), soon).toEqual(['3 N: stored', '1 N: stored']);
+    await oldPlace.setOffline(false);
+    await expect.poll(() => listed(old), soon).toEqual(['3 N: stored', '2 N: stored', '1 N: stored']);
+    await old.getByText('Another device writes for this group').waitFor();
+    expect(await old.locator('.pad').count()).toBe(0);
+    await expect.poll(() => listed(next), soon).toEqual(['3 N: stored', '2 N: stored', '1 N: stored']);
+    expect((await kinds()).filter((kind) => kind === 'reading').length).toBe(3);
+  });
+
+  test('a freed group that no device has taken is told so, and goes back when that is undone', async () => {
+    const page = await teacherPage();
+    const group = await groupPage('E');
+    await group.waitForSelector('.keys');
+    await page.getByRole('button', { name: 'Another device for group E' }).click();
+    await page.getByRole('button', { name: 'Free the group' }).click();
+    await group.getByText('The teacher gives your group another device').waitFor();
+    expect(await group.locator('.pad').count()).toBe(0);
+    await page.getByRole('button', { name: 'Undo' }).click();
+    await group.waitForSelector('.keys');
+    await pressed(group, '1');
+    await expect.poll(() => listed(group), soon).toEqual(['1 N: stored']);
+  });
+
+  test('the beginning, a signal and a late group are taken back, and stay in the journal', async () => {
+    const page = await teacherPage();
+    const undo = page.getByRole('button', { name: 'Undo' });
+    const time = page.locator('.time');
+    await page.getByRole('button', { name: 'Begin now' }).click();
+    await expect.poll(() => time.textContent(), soon).toContain('Round 1 of');
+    await page.getByRole('button', { name: 'Signal: all change' }).click();
+    await page.getByRole('button', { name: 'Yes, all change now' }).click();
+    await expect.poll(() => time.textContent(), soon).toContain('Round 2 of');
+    await undo.click();
+    await expect.poll(() => time.textContent(), soon).toContain('Round 1 of');
+    const chart = await page.locator('.chart').innerHTML();
+    await page.getByRole('button', { name: 'Group A comes late' }).click();
+    await page.getByRole('button', { name: 'Plan anew' }).click();
+    await expect.poll(() => page.locator('.chart').innerHTML(), soon).not.toBe(chart);
+    await undo.click();
+    await expect.poll(() => page.locator('.chart').innerHTML(), soon).toBe(chart);
+    expect(await kinds()).toEqual(['begun', 'signal', 'recalled', 'late', 'recalled']);
   });
 
   test('at three widths, light and dark, axe finds nothing and nobody scrolls sideways', async () => {

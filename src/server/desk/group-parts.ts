@@ -15,7 +15,7 @@ export interface GroupView {
   readonly cards: Readonly<Record<string, GroupCard>>;
   readonly readings: readonly LoggedReading[];
   readonly told: ReadonlyMap<string, ToldAgain>;
-  readonly holder: string | null;
+  readonly writes: GroupParts['writes'];
 }
 
 /** What a group's page shows. */
@@ -25,7 +25,7 @@ export const groupParts = (view: GroupView): GroupParts => ({
   route: view.route,
   cards: view.cards,
   readings: view.readings.map((reading) => ownReading(view.language, reading, view.told.get(reading.id))),
-  writes: { device: view.holder },
+  writes: view.writes,
 });
 
 const ownReading = (

@@ -2,6 +2,7 @@ import { classFor } from '../../core/review.ts';
 import { sentence } from '../../documents/sentences/sentence.ts';
 import { periodWords } from '../../documents/text/period-words.ts';
 import type { Stored } from '../../store/entry.ts';
+import { withoutRecalled } from '../../store/recalled.ts';
 import { type Dated, inSaneOrder } from '../../store/sane-order.ts';
 import { type VisitLog, visitLog } from '../../store/visit-log.ts';
 import type { ClockPart, GroupParts, HelperParts, TeacherParts, TeacherTable } from '../../store/wire.ts';
@@ -32,7 +33,7 @@ export function partsOfVisit(visit: VisitAtDesk): PartsOfVisit {
   let judges: Judges | null = null;
   const planShown = planParts(visit);
   return (entries, now) => {
-    const dated = inSaneOrder(entries);
+    const dated = withoutRecalled(inSaneOrder(entries));
     const log = recent(visitLog(entries));
     const clock = visitClock(dated);
     const faults: string[] = [];
@@ -184,7 +185,7 @@ function shownParts(seen: Seen): ShownParts {
         cards: visit.cards.get(language) ?? {},
         readings: own(label),
         told: told.get(label) ?? new Map(),
-        holder: log.holders[label] ?? null,
+        writes: { device: log.holders[label] ?? null, freed: log.freed[label] ?? null },
       }),
     ]),
     ...judges.tables.flatMap(({ mark }): readonly [Audience, SeatParts][] => {

@@ -28,6 +28,7 @@ export function teacherGroup(label: string, view: GroupsView): TeacherGroup {
     next: stops.find(({ state }) => state === 'next')?.table ?? null,
     behind: behindOf(here, view),
     device,
+    isFreed: view.log.freed[label] !== undefined,
     heard: heardOf(device, view),
     toLookAt: toLookAt(label, view),
   };
@@ -47,10 +48,11 @@ function behindOf(here: RouteStop | undefined, { clock, now }: GroupsView): numb
   return late < MINUTE ? 0 : Math.floor(late / MINUTE) * MINUTE;
 }
 
-/** The device that took the group over, else the one that wrote for it last. */
+/** The device that took the group over, else the one that wrote for it last; none where it was taken from that. */
 function deviceOf(label: string, { log, entries }: GroupsView): string | null {
   const handed = log.holders[label];
   if (handed !== undefined) return handed;
+  if (log.freed[label] !== undefined) return null;
   let last: Stored | null = null;
   for (const stored of entries) {
     const { seat } = stored.entry;

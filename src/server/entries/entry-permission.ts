@@ -21,7 +21,7 @@ export function entryRefusal(entry: Entry, { when, known, plan }: Circumstances)
     case 'teacher':
       return null;
     case 'helper':
-      return seat.table !== null && isOfTable(what, seat.table, plan, known) ? null : 'seat';
+      return seat.table !== null && isOfTable(entry, seat.table, plan, known) ? null : 'seat';
     case 'group': {
       if (!isOfGroup(what, seat.group, device, known)) return 'seat';
       const handed = known.handed.get(seat.group);
@@ -50,7 +50,12 @@ function isOfGroup(what: Happening, group: string, device: string, known: KnownE
   }
 }
 
-function isOfTable(what: Happening, table: string, plan: VisitPlan | null, known: KnownEntries): boolean {
+function isOfTable(
+  { what, device }: Entry,
+  table: string,
+  plan: VisitPlan | null,
+  known: KnownEntries,
+): boolean {
   const isHere = (setup: string | undefined): boolean =>
     plan !== null &&
     setup !== undefined &&
@@ -63,6 +68,8 @@ function isOfTable(what: Happening, table: string, plan: VisitPlan | null, known
     case 'void':
     case 'restore':
       return isHere(known.readings.get(what.of)?.setup);
+    case 'recalled':
+      return what.of.startsWith(`${device}.`);
     case 'arrived':
     case 'done':
     case 'closed':

@@ -55,6 +55,8 @@ const happenings: readonly JsonSchema[] = [
   strict({ kind: one('opened'), table: mark }),
   strict({ kind: one('arrival'), setup: mark, written }),
   strict({ kind: one('handed'), group: mark }),
+  strict({ kind: one('freed'), group: mark, from: deviceName }),
+  strict({ kind: one('recalled'), of: id }),
   strict({ kind: one('telling'), much: { type: 'string', enum: ['nothing', 'again', 'try'] } }),
 ];
 

@@ -50,13 +50,16 @@ export function AtTables({ device, state, say, language, label }: AtTablesProps)
 
   const card = table === null ? undefined : parts.cards?.[table];
   const setup = card?.setups.find(({ mark }) => mark === chosen) ?? card?.setups[0];
-  const isElsewhere =
-    parts.writes?.device != null && parts.writes.device !== state.pass?.device && !claims(outbox.items);
+  const { pass } = state;
+  /** The teacher takes the group elsewhere: this device waits to be told otherwise. */
+  const isFreed = parts.writes?.freed != null && parts.writes.freed === pass?.device;
+  const isHeld = parts.writes?.device != null && parts.writes.device !== pass?.device;
+  const isElsewhere = (isHeld || isFreed) && !claims(outbox.items);
   useEffect(() => {
     // The first device of a group says that it is the one that writes.
-    if (state.isLive && parts.writes !== undefined && parts.writes.device === null && !claims(outbox.items))
+    if (state.isLive && parts.writes?.device === null && !isFreed && !claims(outbox.items))
       void device.write({ kind: 'handed', group: label });
-  }, [state.isLive, parts.writes?.device]);
+  }, [state.isLive, parts.writes?.device, isFreed]);
 
   const write = async (what: Happening, words: string, undo: (id: string) => Happening): Promise<void> => {
     const [id = ''] = await device.write(what);
@@ -115,9 +118,7 @@ export function AtTables({ device, state, say, language, label }: AtTablesProps)
         {!state.isLive && <p class="banner quiet">{say('line.away.say')}</p>}
         {isElsewhere && (
           <div class="banner">
-            <p>
-              {say('held.another')} {say('held.say')}
-            </p>
+            <p>{isFreed ? say('held.freed') : `${say('held.another')} ${say('held.say')}`}</p>
             <button type="button" onClick={() => void device.write({ kind: 'handed', group: label })}>
               {say('held.take')}
             </button>

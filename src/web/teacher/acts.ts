@@ -10,7 +10,8 @@ export interface Said {
 }
 
 export interface Undo {
-  readonly what: Happening;
+  /** `recall`: nothing is its opposite, so the entry itself is taken back. */
+  readonly what: Happening | 'recall';
   readonly said: Said;
 }
 
@@ -20,3 +21,9 @@ export interface TeacherView {
   readonly language: string;
   readonly act: Act;
 }
+
+/** The way back where nothing is the opposite of what was done. */
+export const recalled = (key: TeacherKey, facts?: Said['facts']): Undo => ({
+  what: 'recall',
+  said: facts === undefined ? { key } : { key, facts },
+});

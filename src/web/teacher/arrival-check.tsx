@@ -1,6 +1,6 @@
 import { useState } from 'preact/hooks';
 import type { ArrivalRow } from '../../store/wire.ts';
-import type { TeacherView } from './acts.ts';
+import { recalled, type TeacherView } from './acts.ts';
 
 export interface ArrivalCheckProps extends TeacherView {
   readonly rows: readonly ArrivalRow[];
@@ -37,7 +37,11 @@ function Row({ row, say, act }: TeacherView & { readonly row: ArrivalRow }) {
     const said = typed.trim();
     if (said === '') return;
     setTyped('');
-    act({ kind: 'arrival', setup, written: said }, { key: 'did.arrival', facts: { setup, written: said } });
+    act(
+      { kind: 'arrival', setup, written: said },
+      { key: 'did.arrival', facts: { setup, written: said } },
+      recalled('did.arrival.not', { setup }),
+    );
   };
   return (
     <li>

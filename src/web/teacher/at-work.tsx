@@ -74,7 +74,7 @@ export function AtWork({ device, state, say, language }: InsideProps) {
         )}
         <div class="two">
           {hasBegun ? <WhomToGoTo say={say} calls={callsOf(tables, groups)} /> : doorShown}
-          <GroupsNow groups={groups} {...view} />
+          <GroupsNow groups={groups} code={visit?.code ?? ''} {...view} />
         </div>
         {!hasBegun && arrivalShown}
         <section id="readings" aria-labelledby="readings-heading">

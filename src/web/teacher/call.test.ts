@@ -31,6 +31,7 @@ const group = (label: string, at: string | null, behind = 0): TeacherGroup => ({
   next: null,
   behind,
   device: null,
+  isFreed: false,
   heard: null,
   toLookAt: 0,
 });

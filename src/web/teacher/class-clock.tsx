@@ -1,6 +1,6 @@
 import { useEffect, useState } from 'preact/hooks';
 import type { ClockPart } from '../../store/wire.ts';
-import type { TeacherView } from './acts.ts';
+import { recalled, type TeacherView } from './acts.ts';
 import { spanText, toTheEnd, wallTime } from './clock-time.ts';
 
 export interface ClassClockProps extends TeacherView {
@@ -28,7 +28,11 @@ export function ClassClock({ say, language, act, clock, way, now }: ClassClockPr
           <strong>{say('time.not-begun')}</strong> <span>{say('time.begin.say')}</span>
         </p>
         <p class="acts">
-          <button type="button" class="main" onClick={() => act({ kind: 'begun' }, { key: 'did.begun' })}>
+          <button
+            type="button"
+            class="main"
+            onClick={() => act({ kind: 'begun' }, { key: 'did.begun' }, recalled('did.begun.not'))}
+          >
             {say('time.begin')}
           </button>
         </p>
@@ -40,7 +44,11 @@ export function ClassClock({ say, language, act, clock, way, now }: ClassClockPr
     if (round === null) return;
     const { number } = round;
     setAsking(null);
-    act({ kind: 'signal', round: number }, { key: 'did.signal', facts: { number } });
+    act(
+      { kind: 'signal', round: number },
+      { key: 'did.signal', facts: { number } },
+      recalled('did.signal.not', { number }),
+    );
   };
   const pause = { what: { kind: 'paused' }, said: { key: 'did.paused' } } as const;
   const resume = { what: { kind: 'resumed' }, said: { key: 'did.resumed' } } as const;

@@ -1,14 +1,16 @@
 import { useState } from 'preact/hooks';
 import type { TeacherGroup } from '../../store/wire.ts';
-import type { TeacherView } from './acts.ts';
+import { recalled, type TeacherView } from './acts.ts';
 import { wallTime } from './clock-time.ts';
 
 export interface GroupsNowProps extends TeacherView {
+  /** What a new device types to come in. */
+  readonly code: string;
   readonly groups: readonly TeacherGroup[];
 }
 
 /** Who is where, a line a group. */
-export function GroupsNow({ groups, ...view }: GroupsNowProps) {
+export function GroupsNow({ groups, code, ...view }: GroupsNowProps) {
   const { say } = view;
   return (
     <section class="groups" id="groups" aria-labelledby="groups-heading">
@@ -16,24 +18,38 @@ export function GroupsNow({ groups, ...view }: GroupsNowProps) {
       {groups.length === 0 && <p class="hint">{say('groups.none')}</p>}
       <ul>
         {groups.map((group) => (
-          <GroupLine key={group.label} group={group} {...view} />
+          <GroupLine key={group.label} group={group} code={code} {...view} />
         ))}
       </ul>
     </section>
   );
 }
 
-function GroupLine({ group, say, language, act }: TeacherView & { readonly group: TeacherGroup }) {
-  const [isAsking, setAsking] = useState(false);
+interface GroupLineProps extends TeacherView {
+  readonly group: TeacherGroup;
+  readonly code: string;
+}
+
+function GroupLine({ group, code, say, language, act }: GroupLineProps) {
+  const [asking, setAsking] = useState<'late' | 'device' | null>(null);
   const [minutes, setMinutes] = useState('10');
-  const { label, table, since, next, behind, heard, toLookAt } = group;
+  const { label, table, since, next, behind, device, isFreed, heard, toLookAt } = group;
   const planAnew = (): void => {
     const late = Number(minutes);
     if (!Number.isInteger(late) || late < 1) return;
-    setAsking(false);
+    setAsking(null);
     act(
       { kind: 'late', group: label, minutes: late },
       { key: 'did.late', facts: { group: label, minutes: late } },
+      recalled('did.late.not', { group: label }),
+    );
+  };
+  const free = (from: string): void => {
+    setAsking(null);
+    act(
+      { kind: 'freed', group: label, from },
+      { key: 'did.freed', facts: { group: label, code } },
+      recalled('did.freed.not', { group: label }),
     );
   };
   return (
@@ -54,11 +70,13 @@ function GroupLine({ group, say, language, act }: TeacherView & { readonly group
             : `✓ ${say('groups.on-time')}`}
           {toLookAt > 0 && <b> ▲ {say('groups.look', { many: toLookAt })}</b>}
           {' · '}
-          {heard === null
-            ? `○ ${say('groups.unheard')}`
-            : `● ${say('groups.heard', { time: wallTime(language, heard) })}`}
+          {isFreed
+            ? `○ ${say('groups.freed', { code })}`
+            : heard === null
+              ? `○ ${say('groups.unheard')}`
+              : `● ${say('groups.heard', { time: wallTime(language, heard) })}`}
         </p>
-        {isAsking ? (
+        {asking === 'late' && (
           <form
             class="acts"
             onSubmit={(event) => {
@@ -66,7 +84,7 @@ function GroupLine({ group, say, language, act }: TeacherView & { readonly group
               planAnew();
             }}
             onKeyDown={({ key }) => {
-              if (key === 'Escape') setAsking(false);
+              if (key === 'Escape') setAsking(null);
             }}
           >
             <label>
@@ -82,21 +100,44 @@ function GroupLine({ group, say, language, act }: TeacherView & { readonly group
               />
             </label>
             <button type="submit">{say('groups.late.do')}</button>
-            <button type="button" class="plain" onClick={() => setAsking(false)}>
+            <button type="button" class="plain" onClick={() => setAsking(null)}>
               {say('groups.cancel')}
             </button>
           </form>
-        ) : null}
+        )}
+        {asking === 'device' && device !== null && (
+          <div class="acts">
+            <p>{say('groups.device.say', { group: label })}</p>
+            <button type="button" onClick={() => free(device)}>
+              {say('groups.device.do')}
+            </button>
+            <button type="button" class="plain" onClick={() => setAsking(null)}>
+              {say('groups.cancel')}
+            </button>
+          </div>
+        )}
       </div>
-      {!isAsking && (
-        <button
-          type="button"
-          class="plain"
-          aria-label={say('groups.late.of', { group: label })}
-          onClick={() => setAsking(true)}
-        >
-          {say('groups.late')}
-        </button>
+      {asking === null && (
+        <div class="of-group">
+          <button
+            type="button"
+            class="plain"
+            aria-label={say('groups.late.of', { group: label })}
+            onClick={() => setAsking('late')}
+          >
+            {say('groups.late')}
+          </button>
+          {device !== null && (
+            <button
+              type="button"
+              class="plain"
+              aria-label={say('groups.device.of', { group: label })}
+              onClick={() => setAsking('device')}
+            >
+              {say('groups.device')}
+            </button>
+          )}
+        </div>
       )}
     </li>
   );

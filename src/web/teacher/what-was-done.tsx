@@ -5,8 +5,22 @@ import type { Act, Said, Undo } from './acts.ts';
 
 export interface WhatWasDone {
   readonly act: Act;
-  readonly last: { readonly said: Said; readonly undo: Undo | null } | null;
+  readonly last: LastOfThem | null;
   readonly takeBack: () => void;
+}
+
+interface LastOfThem {
+  readonly said: Said;
+  readonly undo: Undo | null;
+  /** The ids of what was written, once they are known. */
+  readonly entries: Promise<readonly string[]> | null;
+}
+
+/** Writes the opposite of what was done, or takes the entry itself back. */
+async function taken<P>(device: Device<P>, what: Undo['what'], entries: LastOfThem['entries'] = null) {
+  if (what !== 'recall') return device.write(what);
+  const ids = (await entries) ?? [];
+  return device.write(...ids.map((of) => ({ kind: 'recalled', of }) as const));
 }
 
 /** Writes what is done on a page, and keeps the last of it so that it can be said and undone. */
@@ -15,14 +29,14 @@ export function useWhatWasDone<P>(device: Device<P>): WhatWasDone {
   return {
     last,
     act: (what, said, undo) => {
-      void device.write(what);
-      setLast({ said, undo: undo ?? null });
+      const entries = device.write(what);
+      setLast({ said, undo: undo ?? null, entries });
     },
     takeBack: () => {
       const undo = last?.undo ?? null;
       if (undo === null) return;
-      void device.write(undo.what);
-      setLast({ said: undo.said, undo: null });
+      void taken(device, undo.what, last?.entries);
+      setLast({ said: undo.said, undo: null, entries: null });
     },
   };
 }

@@ -99,6 +99,8 @@ export const en = {
   'held.another': 'Another device writes for this group.',
   'held.take': 'Write on this device instead',
   'held.say': 'If this one takes over, the other can only look on.',
+  'held.freed':
+    'The teacher gives your group another device. What is not stored yet is still sent from here: leave this page open.',
 } as const;
 
 export type WordKey = keyof typeof en;

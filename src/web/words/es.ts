@@ -103,4 +103,6 @@ export const es: Readonly<Record<WordKey, string>> = {
   'held.another': 'Otro aparato escribe por este grupo.',
   'held.take': 'Escribir en este aparato',
   'held.say': 'Si este lo toma, el otro solo podrá mirar.',
+  'held.freed':
+    'La maestra da otro aparato a su grupo. Lo que aún no está guardado se envía desde aquí: dejen esta página abierta.',
 };
