@@ -80,7 +80,7 @@ export type EntryRefusal = 'visit' | 'seat' | 'device' | 'handed' | 'over' | 'ot
 
 /**
  * `GET /api/parts` (all at once) and the events `parts` of `GET /api/stream`: parts that are new or
- * changed, all of them at first. Other events: `beat` every ten seconds with `{ now }`, `over` when the
+ * changed, all of them at first. Other events: `beat` every three seconds with `{ now }`, `over` when the
  * visit is closed and `stopping` when the server is, after which the stream ends.
  */
 export type Parts<P> = Partial<{ readonly [K in keyof P]: P[K] | null }>;

@@ -1,5 +1,5 @@
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
-import type { Happening, Seat } from '../../src/store/entry.ts';
+import type { Entry, Happening, Seat } from '../../src/store/entry.ts';
 import { entryOf, groupSeat, reading, type ServerInHand, serverInHand } from './server-in-hand.ts';
 
 let server: ServerInHand;
@@ -151,6 +151,32 @@ describe('who may write what', () => {
     const arrival = ofHelper(1, { kind: 'arrival', setup: 'L1', written: '2' });
     expect(await refusals(cookie, arrival, ofHelper(2, { kind: 'recalled', of: 'h1.1' }))).toEqual([]);
     expect(await refusals(cookie, ofHelper(3, { kind: 'recalled', of: 't1.1' }))).toEqual(['seat']);
+  });
+
+  it("a teacher brings what a group's device could not send, under its own id: it counts once, whoever is first", async () => {
+    const teacher = await server.enter();
+    const brings = async (...entries: readonly Entry[]): Promise<readonly string[]> => {
+      const body = { sent: server.now(), entries };
+      const answer = await server.ask({
+        method: 'POST',
+        url: '/api/entries?as=teacher',
+        headers: { cookie: teacher },
+        body,
+      });
+      return answer.json().refused.map(({ why }: { why: string }) => why);
+    };
+    const brought = inA(1, reading('A', 'L1', '2'));
+    expect(await brings(brought)).toEqual([]);
+    expect(await brings({ ...brought, made: brought.made + 5000 })).toEqual([]);
+    expect(await refusals(a, brought)).toEqual([]);
+    // Also what was refused to the device itself, since another has the group.
+    const second = await server.join('d2', groupSeat('A'));
+    await server.write(second, [inA(1, { kind: 'handed', group: 'A' }, 'd2')]);
+    server.pass(1000);
+    const late = inA(2, reading('A', 'L1', '3'));
+    expect(await refusals(a, late)).toEqual(['handed']);
+    expect(await brings(late, inA(3, reading('B', 'L1', '3')))).toEqual(['seat']);
+    expect(await refusals(a, late)).toEqual([]);
   });
 
   it('a teacher writes all of it', async () => {

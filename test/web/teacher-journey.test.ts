@@ -120,6 +120,43 @@ describe("the teacher's page in a browser, over plain http", () => {
     await expect.poll(() => listed(group), soon).toEqual(['1 N: stored']);
   });
 
+  test('what a tablet without network shows is pasted and typed, and counts once when the tablet comes back', async () => {
+    const page = await teacherPage();
+    const place = await at.browser.newContext({ viewport: { width: 360, height: 740 } });
+    const tablet = await joined(place, at.room, 'E');
+    await tablet.waitForSelector('.keys');
+    await pressed(tablet, '1');
+    await expect.poll(() => listed(tablet), soon).toEqual(['1 N: stored']);
+    await expect.poll(() => page.locator('.groups').textContent(), soon).toContain('device heard');
+    await place.setOffline(true);
+    await pressed(tablet, '2');
+    await pressed(tablet, '3');
+    const offered = tablet.getByText('Not stored yet: 2. Bring them to the teacher');
+    await offered.waitFor({ timeout: 40_000 });
+    await offered.click();
+    await tablet.getByRole('img', { name: 'The readings as a picture for a camera' }).waitFor();
+    expect([await axeFaults(tablet), await tooWide(tablet)]).toEqual([[], 0]);
+    const lines = await tablet.locator('.carry code').allTextContents();
+    expect(lines.map((line) => line.split('; ')[3])).toEqual(['2 N', '3 N']);
+    const field = page.getByLabel('What the tablet shows');
+    const store = page.getByRole('button', { name: 'Store these' });
+    await field.fill(String(lines[0]).replace('2 N', '2.5 N'));
+    await store.click();
+    await page.getByText('Does not fit its two letters').waitFor();
+    for (const typed of [lines[0], lines.join('\n')]) {
+      await field.fill(String(typed));
+      await store.click();
+      await page.getByText(`Stored: ${typed === lines[0] ? 1 : 2}.`).waitFor();
+    }
+    expect(await field.inputValue()).toBe('');
+    await place.setOffline(false);
+    await expect.poll(() => listed(tablet), soon).toEqual(['3 N: stored', '2 N: stored', '1 N: stored']);
+    const told = (await at.room.stored()).flatMap(({ entry: { what } }) =>
+      what.kind === 'reading' ? [what.written] : [],
+    );
+    expect([...told].sort()).toEqual(['1 N', '2 N', '3 N']);
+  });
+
   test('the beginning, a signal and a late group are taken back, and stay in the journal', async () => {
     const page = await teacherPage();
     const undo = page.getByRole('button', { name: 'Undo' });

@@ -9,13 +9,18 @@ export interface Circumstances {
   readonly known: KnownEntries;
   /** Only asked of a helper. */
   readonly plan: VisitPlan | null;
+  /** Brought by the teacher: that another device has the group by now is known to her. */
+  readonly isCarried: boolean;
 }
 
 /**
  * Whether this seat may write this, or why not. A teacher may write whatever there is; a group what is
  * its own; a helper what belongs to her table.
  */
-export function entryRefusal(entry: Entry, { when, known, plan }: Circumstances): EntryRefusal | null {
+export function entryRefusal(
+  entry: Entry,
+  { when, known, plan, isCarried }: Circumstances,
+): EntryRefusal | null {
   const { seat, what, device } = entry;
   switch (seat.kind) {
     case 'teacher':
@@ -24,6 +29,7 @@ export function entryRefusal(entry: Entry, { when, known, plan }: Circumstances)
       return seat.table !== null && isOfTable(entry, seat.table, plan, known) ? null : 'seat';
     case 'group': {
       if (!isOfGroup(what, seat.group, device, known)) return 'seat';
+      if (isCarried) return null;
       const handed = known.handed.get(seat.group);
       const isGone = handed !== undefined && handed.device !== device && when > handed.when;
       return isGone && what.kind !== 'handed' ? 'handed' : null;

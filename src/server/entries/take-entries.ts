@@ -67,7 +67,9 @@ async function refusalOf(
   const { visit, device, id, sequence } = entry;
   if (sender.visit !== null && visit !== sender.visit) return 'visit';
   if (id !== `${device}.${sequence}` || (sender.device !== null && device !== sender.device)) return 'device';
-  if (!sender.seats.some((seat) => isSameSeat(seat, entry.seat))) return 'seat';
+  // What a group's device could not send is typed by the teacher from its screen, under its own id.
+  const isCarried = sender.visit === null && entry.seat.kind === 'group';
+  if (!isCarried && !sender.seats.some((seat) => isSameSeat(seat, entry.seat))) return 'seat';
   const state = place.state(visit);
   if (state === null) return 'visit';
   const known = await place.index.of(visit);
@@ -75,7 +77,7 @@ async function refusalOf(
   if (state === 'over') return 'over';
   // Only a helper's table has to be looked up: nobody else's answer waits for the desk.
   const plan = entry.seat.kind === 'helper' ? await place.plan(visit) : null;
-  return entryRefusal(entry, { when: whenOf(entry.made, times), known, plan });
+  return entryRefusal(entry, { when: whenOf(entry.made, times), known, plan, isCarried });
 }
 
 function byVisit(stored: readonly Stored[]): ReadonlyMap<string, readonly Stored[]> {

@@ -37,10 +37,10 @@ export interface HubOptions {
 
 /** At most five times a second; the first change after a pause goes at once. */
 const BETWEEN = 200;
-/** Often enough that a page knows within half a minute that nobody is there. */
-const BEAT_EVERY = 10_000;
+/** Often enough that a page knows within ten seconds that nobody is there. */
+const BEAT_EVERY = 3000;
 /** A page that takes nothing for so many beats is gone. */
-const MOST_BEATS_BEHIND = 6;
+const MOST_BEATS_BEHIND = 20;
 
 interface Page {
   readonly sink: Sink;

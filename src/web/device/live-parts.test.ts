@@ -3,7 +3,7 @@ import type { Answer } from './ask.ts';
 import { type EventSourceLike, followParts } from './live-parts.ts';
 
 /** A browser whose streams, answers and waits are in the test's hands. */
-function follower(answers: readonly Answer<object>[], hasStreams = true) {
+function follower(answers: readonly Answer<object>[], hasStreams = true, silentFrom = 1000) {
   const told: string[] = [];
   const streams: { readonly say: (name: string, data?: unknown) => void; isClosed: boolean }[] = [];
   const waits: { readonly wait: number; readonly call: () => void; isOff: boolean }[] = [];
@@ -26,7 +26,10 @@ function follower(answers: readonly Answer<object>[], hasStreams = true) {
     'group',
     {
       listen: hasStreams ? listen : null,
-      ask: async () => answers[Math.min(asked++, answers.length - 1)] ?? { kind: 'away' },
+      ask: async () => {
+        if (asked++ >= silentFrom) await new Promise(() => undefined);
+        return answers[Math.min(asked - 1, answers.length - 1)] ?? { kind: 'away' };
+      },
       later: (wait, call) => {
         const one = { wait, call, isOff: false };
         waits.push(one);
@@ -93,15 +96,27 @@ describe('following what a seat is shown', () => {
     expect(page.told.filter((each) => each.startsWith('parts')).length).toBe(2);
   });
 
-  it('takes a stream that has fallen silent for lost', async () => {
+  it('asks after a stream that has fallen silent, and says nothing where somebody answers', async () => {
     const page = follower([here]);
     await page.settle();
     await page.elapse();
     expect([page.streams[0]?.isClosed, page.streams.length, page.told.includes('away')]).toEqual([
       true,
       2,
-      true,
+      false,
     ]);
+  });
+
+  it('says within ten seconds that nobody is there: silence, and no answer to what was asked then', async () => {
+    const page = follower([here], true, 1);
+    await page.settle();
+    const [silence] = page.waiting();
+    await page.elapse();
+    const [grace] = page.waiting();
+    expect((silence?.wait ?? 0) + (grace?.wait ?? 0)).toBeLessThan(10_000);
+    expect(page.told.at(-1)).not.toBe('away');
+    await page.elapse();
+    expect(page.told.at(-1)).toBe('away');
   });
 
   it('asks after a stream that broke, and never listens to the old one again', async () => {

@@ -23,8 +23,10 @@ export interface LiveListener {
   readonly onPassGone: () => void;
 }
 
-/** The server lets itself be heard every ten seconds. */
-const SILENCE = 25_000;
+/** The server lets itself be heard every three seconds: two beats missed are asked about. */
+const SILENCE = 6500;
+/** So long an answer may take before a page says that nobody is there: in all below ten seconds. */
+const GRACE = 3000;
 const BETWEEN_ASKING = 4000;
 
 /**
@@ -51,8 +53,9 @@ export function followParts(
   const lost = (): void => {
     source?.close();
     source = null;
-    listener.onLive(false);
-    void askOnce();
+    // A beat that was late is no reason to say anything: whoever answers is there.
+    const callOffSaying = world.later(GRACE, () => listener.onLive(false));
+    void askOnce().finally(callOffSaying);
   };
   /** Asks once; where that works the stream is tried again, else it asks again later. */
   const askOnce = async (): Promise<void> => {

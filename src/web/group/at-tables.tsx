@@ -4,6 +4,7 @@ import type { GroupParts } from '../../store/wire.ts';
 import type { Device, DeviceState } from '../device/device.ts';
 import type { Say } from '../words/words.ts';
 import { CardView } from './card-view.tsx';
+import { bringDrawer, CarryOver, notStored } from './carry-over.tsx';
 import { type ListedReading, listedReadings } from './listed-reading.ts';
 import { Pad } from './pad.tsx';
 import { PlaceHeader } from './place-header.tsx';
@@ -61,6 +62,9 @@ export function AtTables({ device, state, say, language, label }: AtTablesProps)
       void device.write({ kind: 'handed', group: label });
   }, [state.isLive, parts.writes?.device, isFreed]);
 
+  useEffect(() => {
+    if (state.isLive) bringDrawer();
+  }, [state.isLive]);
   const write = async (what: Happening, words: string, undo: (id: string) => Happening): Promise<void> => {
     const [id = ''] = await device.write(what);
     setLast({ words, undo: undo(id) });
@@ -213,6 +217,11 @@ export function AtTables({ device, state, say, language, label }: AtTablesProps)
               {say('said.undo')}
             </button>
           )}
+          <CarryOver
+            say={say}
+            entries={notStored(outbox)}
+            isAtOnce={!state.isLive || readings.some(({ whereabouts }) => whereabouts === 'refused')}
+          />
           <ReadingList say={say} readings={readings} acts={isElsewhere ? null : acts} />
           {place.here !== null && looked === null && !isElsewhere && (
             <button

@@ -5,6 +5,7 @@ import { useDeviceState } from '../device/use-device-state.ts';
 import { Door } from '../door/door.tsx';
 import { sayIn } from '../words/words.ts';
 import { AtTables } from './at-tables.tsx';
+import { CarryOver, notStored } from './carry-over.tsx';
 import { listedReadings } from './listed-reading.ts';
 import { ReadingList } from './reading-list.tsx';
 
@@ -52,6 +53,7 @@ export function GroupScreen({ device, language: first, code }: GroupScreenProps)
         <main class="door">
           <h1>{say('over.heading')}</h1>
           <p>{say(unsent ? 'over.unsent' : 'over.say')}</p>
+          <CarryOver say={say} entries={notStored(state.outbox)} isAtOnce />
           {readings.length > 0 && <ReadingList say={say} readings={readings} acts={null} />}
         </main>
       );

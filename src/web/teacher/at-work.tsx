@@ -3,6 +3,7 @@ import type { TeacherParts } from '../../store/wire.ts';
 import type { DeviceState } from '../device/device.ts';
 import { ArrivalCheck } from './arrival-check.tsx';
 import { callsOf, tablesOf } from './call.ts';
+import { CarriedIn } from './carried-in.tsx';
 import { ClassClock } from './class-clock.tsx';
 import { DoorAndTelling } from './door-and-telling.tsx';
 import { GroupsNow } from './groups-now.tsx';
@@ -12,7 +13,7 @@ import type { InsideProps } from './teacher-screen.tsx';
 import { LastDone, useWhatWasDone } from './what-was-done.tsx';
 import { WhomToGoTo } from './whom-to-go-to.tsx';
 
-const PLACES = ['go', 'groups', 'readings', 'arrival', 'plan', 'door'] as const;
+const PLACES = ['go', 'groups', 'readings', 'arrival', 'plan', 'carried', 'door'] as const;
 
 /** The class as it is now. */
 export function AtWork({ device, state, say, language }: InsideProps) {
@@ -85,6 +86,7 @@ export function AtWork({ device, state, say, language }: InsideProps) {
         </section>
         {hasBegun && arrivalShown}
         {plan !== undefined && <PlanOfPeriod say={say} plan={plan} />}
+        <CarriedIn say={say} visit={state.pass?.visit ?? ''} groups={groups} />
         {hasBegun && doorShown}
       </main>
     </>

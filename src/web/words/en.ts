@@ -101,6 +101,13 @@ export const en = {
   'held.say': 'If this one takes over, the other can only look on.',
   'held.freed':
     'The teacher gives your group another device. What is not stored yet is still sent from here: leave this page open.',
+  'carry.heading': 'Not stored yet: {many}. Bring them to the teacher',
+  'carry.say': 'Show this to the teacher. It is no harm if they come a second time: each counts once.',
+  'carry.picture': 'The readings as a picture for a camera',
+  'carry.no-picture': 'There is no picture without a network. Read the lines out instead.',
+  'carry.page': 'Picture {page} of {pages}',
+  'carry.turn': 'Next picture',
+  'carry.lines': 'Or read out, to the last letter:',
 } as const;
 
 export type WordKey = keyof typeof en;

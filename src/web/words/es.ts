@@ -105,4 +105,11 @@ export const es: Readonly<Record<WordKey, string>> = {
   'held.say': 'Si este lo toma, el otro solo podrá mirar.',
   'held.freed':
     'La maestra da otro aparato a su grupo. Lo que aún no está guardado se envía desde aquí: dejen esta página abierta.',
+  'carry.heading': 'Sin guardar: {many}. Llévenlas a la maestra',
+  'carry.say': 'Muestren esto a la maestra. No importa si llegan dos veces: cada una cuenta una vez.',
+  'carry.picture': 'Las lecturas como imagen para una cámara',
+  'carry.no-picture': 'Sin red no hay imagen. Lean las líneas en voz alta.',
+  'carry.page': 'Imagen {page} de {pages}',
+  'carry.turn': 'Imagen siguiente',
+  'carry.lines': 'O léanlas en voz alta, hasta la última letra:',
 };

@@ -16,6 +16,7 @@ export const teacherEs: Readonly<Record<TeacherKey, string>> = {
   'nav.arrival': 'Control de llegada',
   'nav.plan': 'Plan',
   'nav.door': 'Entrada y avisos',
+  'nav.carried': 'De una tableta sin red',
   'time.not-begun': 'Todavía no ha empezado',
   'time.begin': 'Empezar ahora',
   'time.begin.say':
@@ -110,6 +111,18 @@ export const teacherEs: Readonly<Record<TeacherKey, string>> = {
   'telling.nothing': 'nada',
   'telling.again': 'que la lea otra vez',
   'telling.try': 'y lo que puede probar',
+  'carried.heading': 'De una tableta sin red',
+  'carried.say':
+    'Su página muestra una imagen y unas líneas junto a sus lecturas. Escriba las líneas, una por fila, o escanee la imagen y pegue su texto. Nada cuenta dos veces, tampoco cuando la tableta vuelve.',
+  'carried.field': 'Lo que muestra la tableta',
+  'carried.do': 'Guardarlas',
+  'carried.stored': 'Guardadas: {many}.',
+  'carried.refused': 'No aceptadas: {many}. Quizá la visita ha terminado, o la lectura es de otro grupo.',
+  'carried.unread':
+    'No concuerda con sus dos letras: {line}. Compárela letra por letra; si es igual, use la imagen.',
+  'carried.away': 'El servidor no responde. El texto queda aquí: inténtelo otra vez.',
+  'carried.other': 'Es de otra visita. Abra primero esa.',
+  'carried.nothing': 'Todavía no hay nada escrito.',
   'trouble.heading': 'Lo que no se pudo calcular',
   'did.begun': 'Ha empezado.',
   'did.signal': 'Señal dada: ha terminado la ronda {number}.',
