@@ -7,7 +7,7 @@ const here = (path: string): string => fileURLToPath(new URL(path, import.meta.u
 const FONT = here('node_modules/@expo-google-fonts/atkinson-hyperlegible/LICENSE_FONT');
 
 /** Pages of the browser's room; each is one entry, and shares with the others what both use. */
-export const PAGES = ['index', 'group', 'teacher', 'chart', 'helper', 'prepare'] as const;
+export const PAGES = ['index', 'group', 'teacher', 'chart', 'helper', 'prepare', 'discuss'] as const;
 
 /** The page for preparing begins with the demo, which comes along as text. */
 const demoText = (name: string) => ({
@@ -56,31 +56,36 @@ const filesForWorker: Plugin = {
   generateBundle(_options, bundle) {
     const worker = bundle['service-worker.js'];
     if (worker?.type !== 'chunk') return;
-    const assets = Object.keys(bundle).filter((name) => name.startsWith('assets/') && !isOfPrepare(name));
+    const assets = Object.keys(bundle).filter((name) => name.startsWith('assets/') && !isOfTheDesk(name));
     const files = ['/', '/group', ...assets.map((name) => `/${name}`).sort()];
     worker.code = worker.code.replace(/['"`]__FILES__['"`]/, JSON.stringify(JSON.stringify(files)));
   },
 };
 
-/** A group's tablet isn't made to keep the engine: nobody prepares on it. */
-const isOfPrepare = (name: string): boolean => /^assets\/(engine-thread|prepare)-/.test(name);
+/** A group's tablet isn't made to keep the engines: nobody prepares on it or leads the talk. */
+const isOfTheDesk = (name: string): boolean =>
+  /^assets\/(engine-thread|prepare|talk-thread|discuss|picture)-/.test(name);
 
-/** Its page finds its files beside itself, wherever it is put. */
-const addressesOfPrepare: Plugin = {
-  name: 'addresses-of-prepare',
+/** Pages that any host of files can hold find their files beside themselves, wherever they are put. */
+const addressesOfAnyHost: Plugin = {
+  name: 'addresses-of-any-host',
   enforce: 'post',
   generateBundle(_options, bundle) {
-    const page = bundle['prepare.html'];
-    if (page?.type !== 'asset') return;
-    page.source = String(page.source).replaceAll(/(src|href)="\//g, '$1="./');
+    for (const name of ['prepare.html', 'discuss.html']) {
+      const page = bundle[name];
+      if (page?.type === 'asset') page.source = String(page.source).replaceAll(/(src|href)="\//g, '$1="./');
+    }
   },
 };
 
 export default defineConfig({
   root: here('src/web'),
   base: '/',
-  define: { __DEMO_TEXTS__: JSON.stringify(DEMO) },
-  // The page for preparing works under any path of any host; the others are at home at the top of ours.
+  define: {
+    __DEMO_TEXTS__: JSON.stringify(DEMO),
+    __DEMO_READINGS__: JSON.stringify(demoText('readings.csv')),
+  },
+  // The pages for preparing and for the talk work under any path of any host; the others are at home at the top of ours.
   experimental: {
     renderBuiltUrl: (_file, { hostType }) => (hostType === 'html' ? undefined : { relative: true }),
   },
@@ -91,7 +96,7 @@ export default defineConfig({
   },
   publicDir: here('src/web/public'),
   logLevel: 'warn',
-  plugins: [licences, filesForWorker, addressesOfPrepare],
+  plugins: [licences, filesForWorker, addressesOfAnyHost],
   oxc: { jsx: { runtime: 'automatic', importSource: 'preact' } },
   build: {
     outDir: here('dist/web'),

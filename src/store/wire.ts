@@ -1,3 +1,6 @@
+import type { SourceText } from '../core/files/source-text.ts';
+import type { Trial } from '../core/files/trials-on-arrival.ts';
+import type { PreparationFiles } from '../core/prepare.ts';
 import type { Entry, Seat, Telling } from './entry.ts';
 
 /**
@@ -30,6 +33,15 @@ export interface PassView {
   readonly now: number;
   /** Which device writes for the group; the page asks before it takes over with a `handed` entry. */
   readonly heldBy: 'nobody' | 'this' | 'another';
+}
+
+/** What the talk about a visit is made of: its files, and what its class wrote in it. */
+export interface TalkMatter {
+  readonly files: PreparationFiles;
+  /** As a readings file. */
+  readonly readings: SourceText;
+  /** Trial readings on arrival, the last one a setup. */
+  readonly trials: readonly Trial[];
 }
 
 /** A visit in the list of `GET /api/teacher/visits`; codes are `null` once it is closed. */

@@ -191,6 +191,7 @@ describe('what the person who runs the server asks', () => {
       '/api/teacher/visits/{visit}/door.svg',
       '/api/teacher/visits/{visit}/entries.jsonl',
       '/api/teacher/visits/{visit}/readings.csv',
+      '/api/teacher/visits/{visit}/talk',
       '/api/visit',
       '/enter/{secret}',
       '/health',

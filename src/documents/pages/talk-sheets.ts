@@ -1,3 +1,4 @@
+import { talkCount, talkEntries } from '../discussion/talk-entries.ts';
 import { talkMarkup } from '../discussion/talk-markup.ts';
 import type { TalkPage } from '../discussion/talk-page.ts';
 import type { Talk } from '../discussion/talk-pages.ts';
@@ -71,27 +72,18 @@ export function talkNotes(language: Language, talk: Talk, about: string, facts: 
   );
 }
 
-function notesOfPage({ number, of, ask, task, notes }: TalkPage, say: Say): string {
-  const { wait, minutes, answer, idea, back } = notes;
-  const entry = (term: string, texts: readonly string[], name?: string): string =>
-    `<dt>${escapeText(say(term))}</dt>${element(
-      'dd',
-      { class: name },
-      texts.map((each) => element('p', {}, escapeText(each))).join(''),
-    )}`;
-  return [
+const notesOfPage = (page: TalkPage, say: Say): string =>
+  [
     '<section class="note">',
-    element(
-      'p',
-      { class: 'count' },
-      escapeText(`${say('talk.number', { number, of })}, ${say('talk.minutes', { minutes })}`),
-    ),
+    element('p', { class: 'count' }, escapeText(talkCount(page, say))),
     '<dl>',
-    entry('talk.you-ask', [ask], 'ask'),
-    entry('talk.then', [task, say('talk.wait', { seconds: wait })]),
-    entry('talk.you-answer', answer),
-    entry('talk.idea', [idea]),
-    entry('talk.back', [back]),
+    ...talkEntries(page, say).map(
+      ({ term, texts, isAsk }) =>
+        `<dt>${escapeText(term)}</dt>${element(
+          'dd',
+          { class: isAsk ? 'ask' : undefined },
+          texts.map((each) => element('p', {}, escapeText(each))).join(''),
+        )}`,
+    ),
     '</dl></section>',
   ].join('');
-}

@@ -1,3 +1,4 @@
+import { tablesAfterTrials } from '../../core/files/trials-on-arrival.ts';
 import { classFor } from '../../core/review.ts';
 import { sentence } from '../../documents/sentences/sentence.ts';
 import { periodWords } from '../../documents/text/period-words.ts';
@@ -15,7 +16,7 @@ import { planDecisions } from './plan-decisions.ts';
 import type { PlanNow } from './plan-now.ts';
 import { planPart } from './plan-part.ts';
 import { routePart } from './route-part.ts';
-import { arrivalRows, tablesOnArrival } from './tables-on-arrival.ts';
+import { arrivalRows } from './tables-on-arrival.ts';
 import { teacherGroup } from './teacher-groups.ts';
 import { teacherTable } from './teacher-table.ts';
 import { type ToldAgain, toldAgain } from './told-again.ts';
@@ -126,7 +127,7 @@ interface Judges {
 }
 
 function judgesFor({ prepared, groups, language }: VisitAtDesk, log: VisitLog, arrivals: string): Judges {
-  const tables = tablesOnArrival(prepared, log.arrival);
+  const tables = tablesAfterTrials(prepared.tables, log.arrival);
   const setups = setupsByMark(tables);
   const empty = classFor({ ...prepared, tables });
   return {

@@ -1,7 +1,7 @@
 import { arrivalCheckOf } from '../../core/calibration/arrival-check.ts';
 import { asPacked } from '../../core/calibration/rekey.ts';
 import { isFollowed } from '../../core/calibration/rekey-table.ts';
-import { followArrival } from '../../core/files/arrival-entries.ts';
+import { lastTrials, trialWithUnit } from '../../core/files/trials-on-arrival.ts';
 import type { Prepared, PreparedTable } from '../../core/prepare.ts';
 import { arrivalReading } from '../../core/readings/arrival-reading.ts';
 import type { Predicted } from '../../core/setups/difference.ts';
@@ -14,41 +14,13 @@ import type { ArrivalRow } from '../../store/wire.ts';
 
 type Arrivals = VisitLog['arrival'];
 
-/** The tables as the trial readings on arrival have them; of a table the last one that was written counts. */
-export function tablesOnArrival(prepared: Prepared, arrivals: Arrivals): Prepared['tables'] {
-  const taken = lastOfTables(prepared, arrivals);
-  if (taken.length === 0) return prepared.tables;
-  const arrival = taken.map(({ at, written }) => ({
-    setup: at.setup.mark,
-    written: withUnit(at, written),
-    path: [],
-  }));
-  return followArrival(prepared.tables, { file: '', arrival }).tables;
-}
-
-function lastOfTables({ tables }: Prepared, arrivals: Arrivals) {
-  return tables.flatMap((table) => {
-    const last = arrivals
-      .filter(({ setup }) => table.setups.some((each) => each.setup.mark === setup))
-      .at(-1);
-    const at = table.setups.find((each) => each.setup.mark === last?.setup);
-    return last === undefined || at === undefined ? [] : [{ table, at, written: last.written }];
-  });
-}
-
-/** A number alone is in the instrument's own marks. */
-function withUnit({ prediction }: Predicted, written: string): string {
-  const unit = prediction.graduations?.unit ?? '';
-  return /^[-+]?[\d.,]+$/.test(written.trim()) ? `${written.trim()} ${unit}` : written;
-}
-
 /** A row a table: which reading to take, what is good, what was found and what to do then. */
 export function arrivalRows(
   language: Language,
   prepared: Prepared,
   arrivals: Arrivals,
 ): readonly ArrivalRow[] {
-  const taken = lastOfTables(prepared, arrivals);
+  const taken = lastTrials(prepared.tables, arrivals);
   return prepared.tables
     .filter(({ setups }) => setups.length > 0)
     .map((table) => {
@@ -81,7 +53,7 @@ function foundOn(
   good: { readonly from: number; readonly to: number },
   written: string,
 ): Pick<ArrivalRow, 'written' | 'isInside' | 'doThis'> {
-  const reading = arrivalReading(at, withUnit(at, written));
+  const reading = arrivalReading(at, trialWithUnit(at, written));
   if (reading === null) return { written, isInside: null, doThis: sentence(language, 'live.unreadable') };
   const slack = 1e-6 * (at.prediction.graduations?.step ?? 1);
   const isInside = reading >= good.from - slack && reading <= good.to + slack;

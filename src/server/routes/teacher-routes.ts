@@ -1,6 +1,7 @@
 import type { FastifyInstance, FastifyRequest } from 'fastify';
 import type { PreparationFiles } from '../../core/prepare.ts';
-import type { VisitView } from '../../store/wire.ts';
+import { visitLog } from '../../store/visit-log.ts';
+import type { TalkMatter, VisitView } from '../../store/wire.ts';
 import { doorPicture } from '../doors/door-picture.ts';
 import { passOf } from '../doors/pass-of-request.ts';
 import type { House } from '../house.ts';
@@ -117,6 +118,21 @@ export function teacherRoutes(app: FastifyInstance, house: House): void {
         const link =
           request.query.for === 'helper' ? `${address}/helper#${helperCode}` : `${address}/group#${code}`;
         return reply.type('image/svg+xml; charset=utf-8').send(await doorPicture(link));
+      },
+    );
+
+    teacher.get<OfVisit>(
+      '/api/teacher/visits/:visit/talk',
+      { schema: { summary: 'What the talk at the end is made of', params: visitSchema } },
+      async (request): Promise<TalkMatter> => {
+        const { visit, files } = found(request);
+        const stored = await journal.since(visit, 0);
+        const name = `visit-${visit}.csv`;
+        return {
+          files,
+          readings: { name, text: readingsCsv(stored) },
+          trials: visitLog(stored).arrival.map(({ setup, written }) => ({ setup, written })),
+        };
       },
     );
 

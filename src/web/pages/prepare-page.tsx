@@ -1,6 +1,6 @@
 import { render } from 'preact';
 import { openDeviceStore } from '../device/device-store.ts';
-import { FILE_KINDS, type Texts } from '../engine/prepare-wire.ts';
+import { isTexts } from '../engine/kept-texts.ts';
 import { demoTexts } from '../prepare/demo-texts.ts';
 import { PrepareScreen } from '../prepare/prepare-screen.tsx';
 import { prepareSayIn } from '../words/prepare-words.ts';
@@ -17,12 +17,5 @@ async function open(): Promise<void> {
     pageElement(),
   );
 }
-
-/** What an older page kept, or somebody else's, may be anything. */
-const isTexts = (kept: unknown): kept is Texts =>
-  FILE_KINDS.every((kind) => {
-    const file = (kept as Partial<Record<string, { name?: unknown; text?: unknown }>> | undefined)?.[kind];
-    return typeof file?.name === 'string' && typeof file.text === 'string';
-  });
 
 void open();

@@ -1,4 +1,5 @@
 import { useRef } from 'preact/hooks';
+import { saveFile } from '../device/save-file.ts';
 import { FILE_KINDS, type FileKind, type FindingView, type Texts } from '../engine/prepare-wire.ts';
 import type { PrepareSay } from '../words/prepare-words.ts';
 
@@ -41,7 +42,7 @@ function OneText({ say, texts, findings, write, kind }: FileTextsProps & { reado
             onChange={(event) => void open(event.currentTarget.files?.[0])}
           />
         </label>
-        <button type="button" onClick={() => save(name, text)}>
+        <button type="button" onClick={() => saveFile(name, text, 'text/plain')}>
           {say('prepare.save', { file: name })}
         </button>
       </div>
@@ -83,12 +84,4 @@ function jump(field: HTMLTextAreaElement | null, { line, column }: FindingView):
   field.setSelectionRange(at, at);
   const height = field.scrollHeight / Math.max(1, field.value.split('\n').length);
   field.scrollTop = Math.max(0, (line - 4) * height);
-}
-
-function save(name: string, text: string): void {
-  const link = document.createElement('a');
-  link.href = URL.createObjectURL(new Blob([text], { type: 'text/plain;charset=utf-8' }));
-  link.download = name;
-  link.click();
-  setTimeout(() => URL.revokeObjectURL(link.href), 1000);
 }

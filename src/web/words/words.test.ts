@@ -1,4 +1,6 @@
 import { expect, it } from 'vitest';
+import { discussEn } from './discuss-en.ts';
+import { discussEs } from './discuss-es.ts';
 import { en } from './en.ts';
 import { es } from './es.ts';
 import { prepareEn } from './prepare-en.ts';
@@ -27,8 +29,15 @@ it("what the teacher's page alone says is said in both languages too, and under 
   expect(own.filter((key) => key in en)).toEqual([]);
 });
 
-it('what the page for preparing says is said in both languages, with the same facts', () => {
-  const own = Object.keys(prepareEn) as (keyof typeof prepareEn)[];
-  expect(Object.keys(prepareEs)).toEqual(own);
-  for (const key of own) expect([key, factsIn(prepareEs[key])]).toEqual([key, factsIn(prepareEn[key])]);
-});
+it.each([
+  ['for preparing', prepareEn, prepareEs],
+  ['of the talk', discussEn, discussEs],
+] as const)(
+  'what the page %s says is said in both languages, with the same facts',
+  (_page, english, spanish) => {
+    const [said, told]: readonly Readonly<Record<string, string>>[] = [english, spanish];
+    expect(Object.keys(told ?? {})).toEqual(Object.keys(said ?? {}));
+    for (const [key, text] of Object.entries(said ?? {}))
+      expect([key, factsIn(told?.[key] ?? '')]).toEqual([key, factsIn(text)]);
+  },
+);

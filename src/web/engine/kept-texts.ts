@@ -1,0 +1,10 @@
+import { FILE_KINDS, type Texts } from './prepare-wire.ts';
+
+/** What an older page kept, or somebody else's, may be anything. */
+export const isTexts = (kept: unknown): kept is Texts =>
+  FILE_KINDS.every((kind) => isFile((kept as Partial<Record<string, unknown>> | undefined)?.[kind]));
+
+export const isFile = (kept: unknown): boolean => {
+  const file = kept as { readonly name?: unknown; readonly text?: unknown } | undefined;
+  return typeof file?.name === 'string' && typeof file.text === 'string';
+};
