@@ -95,6 +95,26 @@ describe('a teacher', () => {
     expect(JSON.stringify(read)).toContain('"written":"2,4 N"');
   });
 
+  it('has what the talk at the end is made of: files, readings as they stand, and the trials on arrival', async () => {
+    const by = (sequence: number, what: Parameters<typeof entryOf>[4]) =>
+      entryOf(server.record.visit, 't', sequence, { kind: 'teacher' }, what);
+    await server.write(teacher, [
+      by(1, reading('A', 'L1', '2.2 N')),
+      by(2, reading('B', 'L1', '9')),
+      by(3, { kind: 'void', of: 't.2' }),
+      by(4, { kind: 'arrival', setup: 'L1', written: '2.3' }),
+      by(5, { kind: 'arrival', setup: 'L1', written: '2.4' }),
+    ]);
+    expect((await ask(here('talk'))).json()).toEqual({
+      files: FILES,
+      readings: {
+        name: `visit-${server.record.visit}.csv`,
+        text: 'group,setup,reading,note,ease,turns\r\nA,L1,2.2 N,,,\r\n',
+      },
+      trials: [{ setup: 'L1', written: '2.4' }],
+    });
+  });
+
   it('takes everything away, one entry a line', async () => {
     const entry = entryOf(server.record.visit, 't', 1, { kind: 'teacher' }, { kind: 'begun' });
     await server.write(teacher, [entry]);
@@ -135,6 +155,7 @@ describe('nobody else', () => {
     ['POST', 'code'],
     ['GET', 'entries.jsonl'],
     ['GET', 'readings.csv'],
+    ['GET', 'talk'],
     ['GET', 'door.svg'],
   ] as const;
 

@@ -33,12 +33,13 @@ describe('the pages as they are built', () => {
     for (const page of pages()) expect([page, zipped(page) <= 200_000]).toEqual([page, true]);
   });
 
-  test('the engine is no part of what the page for preparing loads first, and is at most 300 kB, zipped', () => {
-    const [engine = ''] = readdirSync(join(WEB, 'assets')).filter((name) =>
-      name.startsWith('engine-thread-'),
-    );
-    expect(zipped('prepare.html')).toBeLessThanOrEqual(60_000);
-    expect(scriptsOf('prepare.html')).not.toContain(`assets/${engine}`);
+  test.each([
+    ['prepare.html', 'engine-thread-'],
+    ['discuss.html', 'talk-thread-'],
+  ])('what %s loads first has no engine in it, and %s is at most 300 kB, zipped', (page, thread) => {
+    const [engine = ''] = readdirSync(join(WEB, 'assets')).filter((name) => name.startsWith(thread));
+    expect(zipped(page)).toBeLessThanOrEqual(60_000);
+    expect(scriptsOf(page)).not.toContain(`assets/${engine}`);
     const size = gzipSync(readFileSync(join(WEB, 'assets', engine))).length;
     expect(size).toBeGreaterThan(50_000);
     expect(size).toBeLessThanOrEqual(300_000);
@@ -48,9 +49,10 @@ describe('the pages as they are built', () => {
     for (const page of pages()) {
       const markup = read(page);
       expect(markup).not.toMatch(/<script(?![^>]*\ssrc=)|<style|\sstyle=|\son\w+=/);
-      // The page for preparing works under any path: it finds its files beside itself.
-      const elsewhere =
-        page === 'prepare.html' ? /(?:src|href)="(?!\.\/)[^"]*"/g : /(?:src|href)="(?!\/)[^"]*"/g;
+      // Two pages work under any path: they find their files beside themselves.
+      const elsewhere = /^(prepare|discuss)\.html$/.test(page)
+        ? /(?:src|href)="(?!\.\/)[^"]*"/g
+        : /(?:src|href)="(?!\/)[^"]*"/g;
       expect([...markup.matchAll(elsewhere)]).toEqual([]);
     }
     const styles = readdirSync(join(WEB, 'assets')).filter((name) => name.endsWith('.css'));
@@ -69,7 +71,7 @@ describe('the pages as they are built', () => {
     for (const name of readdirSync(join(WEB, 'assets')))
       expect([name, worker.includes(`/assets/${name}`)]).toEqual([
         name,
-        !/^(engine-thread|prepare)-/.test(name),
+        !/^(engine-thread|prepare|talk-thread|discuss|picture)-/.test(name),
       ]);
     expect(worker).not.toContain('__FILES__');
   });

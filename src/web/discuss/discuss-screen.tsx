@@ -1,4 +1,4 @@
-import { useEffect, useState } from 'preact/hooks';
+import { useEffect, useRef, useState } from 'preact/hooks';
 import type { DeviceStore } from '../device/device-store.ts';
 import { saveFile } from '../device/save-file.ts';
 import { discussSayIn } from '../words/discuss-words.ts';
@@ -6,6 +6,7 @@ import { ChooseNumbers } from './choose-numbers.tsx';
 import { NotesView } from './notes-view.tsx';
 import { type SharedTalk, useSharedTalk } from './shared-talk.ts';
 import { afterKey, type TalkNow, withTalk } from './talk-now.ts';
+import { TalkOnPaper } from './talk-on-paper.tsx';
 import { useTalkEngine } from './use-talk-engine.ts';
 import { WallView } from './wall-view.tsx';
 import { type Chosen, visitIn } from './whose-numbers.ts';
@@ -38,10 +39,18 @@ export function DiscussScreen({ language, store, first, firstNow }: DiscussScree
     addEventListener('keydown', onKey);
     return () => removeEventListener('keydown', onKey);
   });
-  return isWall ? (
-    <WallView say={discussSayIn(language)} shared={shared} />
-  ) : (
-    <Desk language={language} store={store} first={first} shared={shared} hash={hash} />
+  // Once the engine is at work in this window it stays: the network may be gone when the wall is left.
+  const hasDesk = useRef(!isWall);
+  hasDesk.current ||= !isWall;
+  return (
+    <>
+      {hasDesk.current && (
+        <div hidden={isWall}>
+          <Desk language={language} store={store} first={first} shared={shared} hash={hash} />
+        </div>
+      )}
+      {isWall && <WallView say={discussSayIn(language)} shared={shared} />}
+    </>
   );
 }
 
@@ -65,6 +74,7 @@ function Desk({ language, store, first, shared, hash }: DeskProps) {
   const say = discussSayIn(language);
   const [chosen, setChosen] = useState(first);
   const [turn, setTurn] = useState(0);
+  const [isPrinted, setPrinted] = useState(false);
   const [isKept, setKept] = useState(store.isKept());
   const choose = (next: Chosen): void => {
     setChosen(next);
@@ -101,6 +111,9 @@ function Desk({ language, store, first, shared, hash }: DeskProps) {
           >
             {say('discuss.save.notes')}
           </button>
+          <button type="button" disabled={sheets === null} onClick={() => setPrinted(true)}>
+            {say('discuss.print')}
+          </button>
           <span class="hint" data-state={engine.stands}>
             {say(`discuss.${engine.stands}`)}
           </span>
@@ -133,6 +146,7 @@ function Desk({ language, store, first, shared, hash }: DeskProps) {
           again={() => setTurn((before) => before + 1)}
         />
       </main>
+      {isPrinted && talk !== null && <TalkOnPaper talk={talk} done={() => setPrinted(false)} />}
     </>
   );
 }

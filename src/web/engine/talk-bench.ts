@@ -4,7 +4,9 @@ import { type Prepared, prepare } from '../../core/prepare.ts';
 import { rehearse } from '../../core/rehearse.ts';
 import { review } from '../../core/review.ts';
 import { talkCount, talkEntries } from '../../documents/discussion/talk-entries.ts';
+import type { TalkPart } from '../../documents/discussion/talk-page.ts';
 import { type ToldTalk, talkSheets, toldTalk } from '../../documents/discussion/talk-told.ts';
+import { fragment } from '../../documents/pages/fragment.ts';
 import { usualRehearsal } from '../../documents/sheets/rehearsal-sheet.ts';
 import { sayIn } from '../../documents/sheets/say.ts';
 import { findingsText } from '../../documents/text/findings-text.ts';
@@ -43,10 +45,16 @@ function talkShown(language: AskedTalk['language'], told: ToldTalk): TalkShown {
       count: talkCount(page, say),
       ask: page.ask,
       task: page.task,
-      shown: page.shown,
-      answer: page.answer,
+      shown: forPage(page.shown, `${page.kind} asked`),
+      answer: forPage(page.answer, `${page.kind} answered`),
       notes: talkEntries(page, say),
     })),
     sheets: talkSheets(language, told),
   };
 }
+
+/** Pictures as a strict page takes them, with ids of their own. */
+const forPage = (parts: readonly TalkPart[], place: string): readonly TalkPart[] =>
+  parts.map((part, n) =>
+    part.part === 'figure' ? { ...part, svg: fragment(part.svg, `${place} ${n}`) } : part,
+  );

@@ -56,6 +56,9 @@ export function AtWork({ device, state, say, language }: InsideProps) {
             <li>
               <a href="/chart">{say('nav.chart')}</a>
             </li>
+            <li>
+              <a href={`/discuss#visit=${state.pass?.visit ?? ''}`}>{say('nav.talk')}</a>
+            </li>
           </ul>
         </nav>
       </header>

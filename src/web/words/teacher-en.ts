@@ -149,6 +149,7 @@ export const teacherEn = {
   'helper.next': 'Next: {group}, at {time}',
   'helper.last': 'Nobody comes after this.',
   'nav.chart': 'Type paper charts',
+  'nav.talk': 'Talk about it',
   'chart.page': 'Paper charts',
   'chart.back': 'Back to the class',
   'chart.groups': 'Whose chart',

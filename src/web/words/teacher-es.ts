@@ -152,6 +152,7 @@ export const teacherEs: Readonly<Record<TeacherKey, string>> = {
   'helper.next': 'Después: {group}, a las {time}',
   'helper.last': 'Después no viene nadie.',
   'nav.chart': 'Pasar hojas de papel',
+  'nav.talk': 'Conversar al final',
   'chart.page': 'Hojas de papel',
   'chart.back': 'Volver a la clase',
   'chart.groups': 'De quién es la hoja',
