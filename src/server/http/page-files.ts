@@ -32,7 +32,7 @@ const TYPES: Readonly<Record<string, string>> = {
 };
 
 const ZIPPED = /^(text|image\/svg|application\/(json|manifest)|font\/ttf)/;
-export const PAGES = ['group', 'teacher', 'helper', 'chart', 'prepare', 'discuss'] as const;
+export const PAGES = ['group', 'teacher', 'helper', 'chart', 'visits', 'prepare', 'discuss'] as const;
 
 /**
  * Reads the built pages. `/group` is `group.html` where there is one and the first page otherwise; what

@@ -149,7 +149,7 @@ export async function openDevice<P extends object>(as: Seat['kind'], store: Devi
 
   /** A teacher's pass has no name in it: the page makes one and keeps it. */
   const named = async (pass: PassView): Promise<PassView> =>
-    as === 'teacher' ? { ...pass, device: await ownName() } : pass;
+    as === 'teacher' ? { ...pass, visit: visitChosen() ?? pass.visit, device: await ownName() } : pass;
   const ownName = async (): Promise<string> => {
     const kept = await store.note(nameNote(as));
     return typeof kept === 'string' ? kept : newDeviceName();
@@ -214,6 +214,10 @@ export async function openDevice<P extends object>(as: Seat['kind'], store: Devi
     now: () => clock.now(performance.now()) ?? Date.now(),
   };
 }
+
+/** Where several visits are open a teacher says in the address which one she means. */
+const visitChosen = (): string | null =>
+  typeof location === 'undefined' ? null : new URLSearchParams(location.search).get('visit');
 
 const storedIn = ({ items }: Outbox): readonly string[] =>
   items.filter(({ whereabouts }) => whereabouts === 'stored').map(({ entry }) => entry.id);

@@ -54,7 +54,10 @@ export function AtWork({ device, state, say, language }: InsideProps) {
               </li>
             ))}
             <li>
-              <a href="/chart">{say('nav.chart')}</a>
+              <a href={`/chart${location.search}`}>{say('nav.chart')}</a>
+            </li>
+            <li>
+              <a href="/visits">{say('visits.page')}</a>
             </li>
             <li>
               <a href={`/discuss#visit=${state.pass?.visit ?? ''}`}>{say('nav.talk')}</a>
