@@ -7,7 +7,16 @@ const here = (path: string): string => fileURLToPath(new URL(path, import.meta.u
 const FONT = here('node_modules/@expo-google-fonts/atkinson-hyperlegible/LICENSE_FONT');
 
 /** Pages of the browser's room; each is one entry, and shares with the others what both use. */
-export const PAGES = ['index', 'group', 'teacher', 'chart', 'helper', 'visits', 'prepare', 'discuss'] as const;
+export const PAGES = [
+  'index',
+  'group',
+  'teacher',
+  'chart',
+  'helper',
+  'visits',
+  'prepare',
+  'discuss',
+] as const;
 
 /** The page for preparing begins with the demo, which comes along as text. */
 const demoText = (name: string) => ({
