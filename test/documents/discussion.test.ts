@@ -20,7 +20,7 @@ const wordsOf = (html: string): string =>
   html
     .replace(/<style[\s\S]*?<\/style>/g, '')
     .replace(/<svg[\s\S]*?<\/svg>/g, (svg) => ` [${altOf(svg)}] `)
-    .replace(/<\/(p|h1|h2|dt|dd|tr|li|figcaption|summary)>/g, '\n')
+    .replace(/<\/(p|h1|h2|dt|dd|tr|li|figcaption|label)>/g, '\n')
     .replace(/<[^>]+>/g, ' ');
 
 describe.each(['en', 'es'] as const)('the talk about a rehearsal in %s', (language) => {
@@ -60,6 +60,17 @@ describe.each(['en', 'es'] as const)('the talk about a rehearsal in %s', (langua
     expect(alts(saved?.shown ?? [])).not.toMatch(/\d J\b/);
     expect(alts(saved?.answer ?? [])).toMatch(/\d J\b/);
   });
+});
+
+it('says what was written as its language writes numbers', () => {
+  const answers = (language: 'en' | 'es') =>
+    toldIn(language)
+      .talk.pages.filter(({ kind }) => kind === 'surprised')
+      .flatMap(({ answer }) => answer.flatMap((part) => (part.part === 'line' ? [part.text] : [])))
+      .join(' ');
+  expect(answers('en')).toMatch(/: \d+\.\d/);
+  expect(answers('es')).toMatch(/: \d+,\d/);
+  expect(answers('es')).not.toMatch(/\d\.\d/);
 });
 
 it('a page of the talk is one file: no script, nothing fetched, ids once', () => {

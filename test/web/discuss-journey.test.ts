@@ -164,6 +164,27 @@ describe('the talk on a host of files alone', () => {
     await page.locator('.answer').waitFor();
   });
 
+  test('prints all questions with their answers, a page each', async () => {
+    const { page } = await opened();
+    await page.evaluate(() => {
+      const seen = { pages: 0, answers: 0 };
+      Object.assign(globalThis, {
+        seen,
+        print: () => {
+          seen.pages = document.querySelectorAll('.on-paper > section').length;
+          seen.answers = document.querySelectorAll('.on-paper .answer').length;
+        },
+      });
+    });
+    await page.getByRole('button', { name: 'Print all questions' }).click();
+    const seen = () =>
+      page.evaluate(() => (globalThis as unknown as { seen: { pages: number; answers: number } }).seen);
+    const many = await questions(page);
+    await expect.poll(async () => (await seen()).pages, soon).toBe(many);
+    expect((await seen()).answers).toBeGreaterThan(4);
+    await expect.poll(() => page.locator('.on-paper').count(), soon).toBe(0);
+  });
+
   test('a broken kit is told with its place, and the talk comes back with a whole one', async () => {
     const { page } = await opened();
     const kit = readFileSync(join('examples', 'brackwater', 'boathouse.kit.yaml'), 'utf8');

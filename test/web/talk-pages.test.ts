@@ -41,7 +41,7 @@ test.each([
       const file = join(folder, 'talk.html');
       writeFileSync(file, html);
       await page.goto(pathToFileURL(file).href);
-      for (const answer of await page.locator('summary').all()) await answer.click();
+      for (const answer of await page.locator('.cover label').all()) await answer.click();
       expect(await axeFaults(page)).toEqual([]);
       expect(await tooWide(page)).toBe(0);
     }
@@ -49,3 +49,23 @@ test.each([
   },
   120_000,
 );
+
+test('an answer on the wall is covered until it is wanted, by keyboard too, and always printed', async () => {
+  if (browser === undefined) throw new Error('the browser is not open');
+  const { wall } = talkSheets('en', toldTalk('en', prepared, review, { of: 'rehearsal', names: false }));
+  const file = join(folder, 'covered.html');
+  writeFileSync(file, wall);
+  const page = await (await browser.newContext()).newPage();
+  await page.goto(pathToFileURL(file).href);
+  const answers = page.locator('.cover > div');
+  const seen = () => answers.evaluateAll((each) => each.filter((one) => one.checkVisibility()).length);
+  expect(await answers.count()).toBeGreaterThan(4);
+  expect(await seen()).toBe(0);
+  await page.keyboard.press('Tab');
+  while ((await page.evaluate(() => document.activeElement?.nodeName)) !== 'INPUT')
+    await page.keyboard.press('Tab');
+  await page.keyboard.press('Space');
+  expect(await seen()).toBe(1);
+  await page.emulateMedia({ media: 'print' });
+  expect(await seen()).toBe(await answers.count());
+});

@@ -30,7 +30,8 @@ function efficiencies(setups: SavedFound['setups'], { say, language }: TalkWords
     axis: {
       from: 0,
       to: FURTHEST,
-      step: 0.2,
+      // Numbers at every quarter: closer ones would touch each other.
+      step: 0.25,
       text: (value) => say('talk.saved.percent', { value: Math.round(100 * value) }),
     },
     line: { at: 1, text: say('talk.saved.line') },

@@ -2,6 +2,7 @@ import type { SurprisedFound, SurprisingNumber } from '../../core/discussion/sur
 import { causeNamed } from '../text/cause-text.ts';
 import { glued, percent } from '../text/class-figure-text.ts';
 import { tableFindingText } from '../text/class-findings-text.ts';
+import { writtenText } from '../text/written-text.ts';
 import { classDots } from './class-dots.ts';
 import { lines, type TalkContent, type TalkWords } from './talk-page.ts';
 
@@ -23,7 +24,7 @@ export function surprisedPage(found: SurprisedFound, words: TalkWords): TalkCont
       by(
         say('talk.surprised.too-good', {
           setup,
-          written: glued(written),
+          written: glued(writtenText(language, written)),
           percent: percent(efficiency),
           u: percent(1.96 * u),
         }),
@@ -65,9 +66,10 @@ function stationText(alike: readonly SurprisingNumber[], words: TalkWords): stri
 
 function numberText(each: SurprisingNumber, words: TalkWords): string {
   const { setup, written, count, groups } = each;
+  const { language } = words;
   const said = words.say(`talk.surprised.${count === 1 ? 'one' : 'several'}`, {
     setup,
-    written: written.map(glued),
+    written: written.map((text) => glued(writtenText(language, text))),
     cause: causeOf(each, words),
   });
   return by(said, groups, words);

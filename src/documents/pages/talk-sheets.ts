@@ -40,9 +40,10 @@ const wallPage = ({ kind, number, of, ask, task, shown, answer }: TalkPage, say:
       ...(answer.length === 0
         ? []
         : [
-            `<details><summary>${escapeText(say('talk.answer'))}</summary><div>${answer
-              .map(talkMarkup)
-              .join('')}</div></details>`,
+            // Without a script, and in print of any browser, which leaves closed details closed.
+            `<div class="cover"><input type="checkbox" id="cover-${kind}"><label for="cover-${kind}">${escapeText(
+              say('talk.answer'),
+            )}</label><div>${answer.map(talkMarkup).join('')}</div></div>`,
           ]),
     ].join(''),
   );

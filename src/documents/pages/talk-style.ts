@@ -7,15 +7,17 @@ h1{font-size:1rem;font-weight:400;color:var(--soft);padding:1rem clamp(1rem,4.5v
 .wall .count{color:var(--soft);font-size:.8em}
 .wall .task{font-size:1.15em;border-left:.35rem solid var(--brass);padding-left:.8rem}
 .wall figure svg{width:100%;max-height:74vh}
-.wall summary{cursor:pointer;border:2px solid var(--ink);padding:.4rem 1rem;justify-self:start;width:fit-content;font-weight:700;min-height:3rem}
-.wall details>div{display:grid;gap:.9rem;margin-top:1.1rem}
+.cover label{cursor:pointer;font-weight:700;display:inline-block;border:2px solid var(--ink);padding:.4rem 1rem}
+.cover input{width:1.6rem;height:1.6rem;margin-right:.7rem;vertical-align:middle;accent-color:var(--brass)}
+.cover>div{display:none;gap:.9rem;margin-top:1.1rem}
+.cover input:checked~div{display:grid}
 @page{size:landscape}
 @media print{
 .wall{min-height:0;padding:0;border:0;break-after:page;font-size:13pt;gap:3mm}
 .wall h2{font-size:30pt}
 .wall figure svg{max-height:96mm}
-.wall summary{display:none}
-.wall details::details-content{content-visibility:visible;display:block;height:auto}
+.cover input,.cover label{display:none}
+.cover>div{display:grid;margin:0}
 }
 `;
 

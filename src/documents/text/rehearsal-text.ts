@@ -2,7 +2,7 @@ import type { Prepared } from '../../core/prepare.ts';
 import { causeKey } from '../../core/readings/causes.ts';
 import type { Judgement } from '../../core/readings/judgement.ts';
 import type { PlantedMistake, Rehearsal, RehearsedRow } from '../../core/rehearse.ts';
-import { type Language, languagePack } from '../sentences/language.ts';
+import type { Language } from '../sentences/language.ts';
 import { sentence } from '../sentences/sentence.ts';
 import { unitWords } from '../sentences/unit-words.ts';
 import { tableHeading } from '../sheets/table-heading.ts';
@@ -11,6 +11,7 @@ import { glued } from './class-figure-text.ts';
 import { columns, wrapped } from './columns.ts';
 import { plainJson } from './plain-json.ts';
 import { marksOf } from './prediction-text.ts';
+import { writtenText } from './written-text.ts';
 
 const WIDTH = 100;
 
@@ -53,7 +54,7 @@ export function tableWritten(
 ): { readonly head: readonly string[]; readonly rows: readonly (readonly string[])[] } {
   const own = rows.filter(({ at }) => at.setup.table === table);
   const setups = [...new Set(own.map(({ at }) => at))];
-  const written = (row: RehearsedRow | undefined): string => inWords(language, row?.written ?? '');
+  const written = (row: RehearsedRow | undefined): string => writtenText(language, row?.written ?? '');
   return {
     head: [
       sentence(language, 'rehearsal.column.setup'),
@@ -67,10 +68,6 @@ export function tableWritten(
     ]),
   };
 }
-
-/** As a class that speaks the language would write it; the readings file has points. */
-const inWords = (language: Language, written: string): string =>
-  languagePack(language).decimal === 'comma' ? written.replace('.', ',') : written;
 
 const marksText = (language: Language, { prediction }: RehearsedRow['at']): string =>
   prediction.watched === 'ease'
@@ -115,7 +112,7 @@ const indented = (text: string): readonly string[] => wrapped(text, WIDTH - 4).m
 export function writtenIn(language: Language, { readings }: Pick<PlantedMistake, 'readings'>): string {
   const bySetup = new Map<string, string[]>();
   for (const { setup, group, written } of readings)
-    bySetup.set(setup, [...(bySetup.get(setup) ?? []), glued(`${group} ${inWords(language, written)}`)]);
+    bySetup.set(setup, [...(bySetup.get(setup) ?? []), glued(`${group} ${writtenText(language, written)}`)]);
   return [...bySetup].map(([setup, each]) => `${setup}: ${each.join(', ')}`).join('; ');
 }
 
