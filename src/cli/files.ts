@@ -1,6 +1,7 @@
 import { appendFileSync, existsSync, mkdirSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { basename, dirname, isAbsolute, join, resolve } from 'node:path';
 import type { SourceText } from '../core/files/source-text.ts';
+import { writtenUnder } from '../core/files/written-under.ts';
 import type { PreparationFiles } from '../core/prepare.ts';
 import { FileFault, UsageFault } from './command.ts';
 import { decodeText } from './decode-text.ts';
@@ -82,12 +83,6 @@ export function preparationFiles(folder: string, names: readonly string[]): Prep
 export function bookOf(kit: SourceText): string | null {
   const name = writtenUnder(kit, 'bench book');
   return name === undefined || name === '' ? null : beside(kit.name, name);
-}
-
-/** What stands under a key of the file's own, read before the file is. */
-function writtenUnder(file: SourceText, key: string): string | undefined {
-  const found = new RegExp(`^${key}\\s*:\\s*(.+?)\\s*$`, 'm').exec(file.text)?.[1];
-  return found?.replace(/\s+#.*$/, '').replace(/^(["'])(.*)\1$/, '$2');
 }
 
 /** A book that nobody has begun is an empty one. */

@@ -95,21 +95,31 @@ export function prepare(files: PreparationFiles): Prepared {
 }
 
 /**
- * One table of checked files by itself, as it stands among the others today, for whoever changes it and
- * looks. What only all tables together or a bench book tell is `prepare`'s to say.
+ * One table of checked files by itself, as it stands among the others today and as its bench book has it,
+ * for whoever changes it and looks. What only all tables together tell is `prepare`'s to say.
  */
 export function prepareOne(
   kit: Kit,
   activity: Activity,
   visit: Visit | null,
   mark: string,
+  book: SourceText | null = null,
 ): PreparedTable | null {
   const resolved = resolve(kit, activity, visit, vocabulary);
   const table = resolved.tables.find((each) => each.table === mark);
   if (table === undefined) return null;
-  const made = prepareTable(table, resolved.gravity, readerOf(activity), kit.parts, null).table;
-  return followArrival([made], visit).tables[0] ?? null;
+  const reader = readerOf(activity);
+  const madeAs = (each: ResolvedTable, known: Known | null): PreparedTable =>
+    prepareTable(each, resolved.gravity, reader, kit.parts, known).table;
+  // A line tells nothing of tables that no line names: they need not be made for it.
+  const named = book === null ? [] : resolved.tables.filter((each) => isNamedIn(book.text, each));
+  const filed = named.map((each) => madeAs(each, null));
+  const known = book === null ? null : benchOf(book, kit, activity, filed).bench.known;
+  return followArrival([madeAs(table, known)], visit).tables[0] ?? null;
 }
+
+const isNamedIn = (text: string, { setups, notPrepared }: ResolvedTable): boolean =>
+  [...setups.map(({ mark }) => mark), ...notPrepared].some((mark) => text.includes(mark));
 
 /** The bench book against the tables as the files alone have them. */
 function benchOf(file: SourceText, kit: Kit, activity: Activity, tables: readonly PreparedTable[]) {

@@ -1,6 +1,7 @@
 import { confusedOnBench, scalesOnBench } from '../../core/bench.ts';
+import { lineOfSetup, withBenchLine } from '../../core/bench-line.ts';
 import { isError } from '../../core/diagnostics/diagnostic.ts';
-import { addedLine, type BenchEntry } from '../../core/files/bench-book-file.ts';
+import type { BenchEntry } from '../../core/files/bench-book-file.ts';
 import { isCalendarDate } from '../../core/files/calendar-date.ts';
 import { type PreparationFiles, type Prepared, prepare } from '../../core/prepare.ts';
 import { setupNamed } from '../../core/review.ts';
@@ -9,7 +10,7 @@ import { sentence } from '../../documents/sentences/sentence.ts';
 import { benchJson, benchText } from '../../documents/text/bench-text.ts';
 import { type Arguments, readArguments } from '../arguments.ts';
 import { type Command, EXIT, type Terminal, UsageFault } from '../command.ts';
-import { appendText, fileName, preparationFiles } from '../files.ts';
+import { appendText, preparationFiles } from '../files.ts';
 import { hasErrors, tellErrors, tellFindings } from '../findings.ts';
 import { LANGUAGE_OPTION, languageIn } from '../language.ts';
 import { unknownSetup } from '../unknown-setup.ts';
@@ -108,15 +109,10 @@ function entryOf(found: Arguments, prepared: Prepared): BenchEntry | null {
   };
 }
 
-/** A setup with its activity and its parts: what its mark alone does not say years later. */
 function ofSetup(prepared: Prepared, mark: string, way: string | null): BenchEntry {
   const at = setupNamed(prepared, mark);
   if (at === null) throw unknownSetup(prepared, mark);
-  return {
-    activity: fileName(prepared.activity?.file ?? ''),
-    what: way === null ? at.setup.mark : `${at.setup.mark} ${way}`,
-    with: at.parts.join('; '),
-  };
+  return lineOfSetup(prepared, at, way);
 }
 
 /** Adds the line where it is sound; where not, says why and leaves the book alone. */
@@ -127,15 +123,9 @@ function added(
   entry: BenchEntry,
   language: Language,
 ): Prepared | null {
-  const line = addedLine(book.text, entry);
-  const text = `${book.text}${line}`;
-  const after = prepare({ ...files, bench: { ...book, text } });
-  const number = text.replace(/\r\n?/g, '\n').trimEnd().split('\n').length;
-  const of = (prepared: Prepared) => prepared.diagnostics.filter(({ at }) => at.file === book.name);
-  const told = new Set(of(prepare(files)).map((each) => JSON.stringify(each)));
-  const fresh = of(after).filter((each) => !told.has(JSON.stringify(each)));
-  tellFindings(terminal, after.sources, fresh, language);
-  if (fresh.some(isError)) return null;
+  const { line, number, after, found } = withBenchLine(files, book, entry);
+  tellFindings(terminal, after.sources, found, language);
+  if (found.some(isError)) return null;
   appendText(terminal.folder, book.name, line);
   terminal.tell(sentence(language, 'bench.added', { file: book.name, line: number }));
   return after;

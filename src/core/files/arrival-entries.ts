@@ -3,6 +3,7 @@ import { rekeyedPrediction } from '../calibration/rekey.ts';
 import { figureFact, followedSpan, isFollowed } from '../calibration/rekey-table.ts';
 import type { Diagnostic, Facts } from '../diagnostics/diagnostic.ts';
 import { arrivalReading } from '../readings/arrival-reading.ts';
+import { READING_EXAMPLE } from '../readings/reading-example.ts';
 import type { Predicted } from '../setups/difference.ts';
 import { nearestFact } from './context.ts';
 import { type FileCode, fileFinding } from './file-code.ts';
@@ -56,9 +57,6 @@ interface Taken {
 
 type Say = (code: FileCode, facts: Facts, severity?: Diagnostic['severity']) => void;
 
-/** As a person would write one. */
-const EXAMPLE = { pull: '2.5 N', travel: '14 mm', turns: '4 turns', ease: '2.5 N' } as const;
-
 function readAt(table: Table, entry: ArrivalEntry, say: Say): Taken | null {
   const at = table.setups.find(({ setup }) => setup.mark === entry.setup);
   const span = at === undefined ? null : followedSpan(at);
@@ -69,7 +67,7 @@ function readAt(table: Table, entry: ArrivalEntry, say: Say): Taken | null {
   }
   const reading = arrivalReading(at, entry.written);
   if (reading === null) {
-    say('arrival-not-a-reading', { written: entry.written, example: EXAMPLE[at.setup.watched] });
+    say('arrival-not-a-reading', { written: entry.written, example: READING_EXAMPLE[at.setup.watched] });
     return null;
   }
   if (isFollowed(at, reading)) return { at, reading };

@@ -14,6 +14,7 @@ import { loadOf } from '../parts/weight.ts';
 import type { MetresPerSecondSquared } from '../quantities/brands.ts';
 import { readQuantity } from '../quantities/read-quantity.ts';
 import { arrivalReading } from '../readings/arrival-reading.ts';
+import { READING_EXAMPLE } from '../readings/reading-example.ts';
 import { readWritten } from '../readings/written-reading.ts';
 import type { Predicted } from '../setups/difference.ts';
 import type { WayOfReading } from '../setups/prediction.ts';
@@ -80,13 +81,11 @@ function ofSetup(
   }
   const value = arrivalReading(found, line.reading);
   if (value === null) {
-    say('reading', 'bench-not-a-reading', { written: line.reading, example: EXAMPLE[setup.watched] });
+    say('reading', 'bench-not-a-reading', { written: line.reading, example: READING_EXAMPLE[setup.watched] });
     return null;
   }
   return { law, value, fact: (si) => figureFact(found, si) };
 }
-
-const EXAMPLE = { pull: '2.5 N', travel: '14 mm', turns: '4 turns', ease: '2.5 N' } as const;
 
 function ofScale(
   line: BenchLine,
@@ -101,7 +100,7 @@ function ofScale(
   if (scale === null || (loadMark !== null && load === null)) return null;
   const meaning = readWritten(line.reading, ['force']);
   if (meaning.kind !== 'number' || meaning.unit === null) {
-    say('reading', 'bench-not-a-reading', { written: line.reading, example: EXAMPLE.pull });
+    say('reading', 'bench-not-a-reading', { written: line.reading, example: READING_EXAMPLE.pull });
     return null;
   }
   const made = springScaleOf(scale);

@@ -6,6 +6,7 @@ import { type BenchLine, readBenchBook } from './bench-book-file.ts';
 import { type BenchKit, type Figure, figureOf } from './bench-figure.ts';
 import { type FileCode, fileFinding } from './file-code.ts';
 import type { SourceFile, SourceText } from './source-text.ts';
+import { baseName } from './written-under.ts';
 
 /** The bench book of a kit, and what its readings tell of the apparatus of one activity. */
 export interface Bench {
@@ -92,9 +93,6 @@ type Say = (
   facts?: Facts,
   severity?: Diagnostic['severity'],
 ) => void;
-
-const baseName = (path: string): string =>
-  path.slice(Math.max(path.lastIndexOf('/'), path.lastIndexOf('\\')) + 1);
 
 /** How far from its middle a range is told: beyond it a reading is set aside. */
 const FAR = 3;
