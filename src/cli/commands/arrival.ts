@@ -1,8 +1,5 @@
-import { asPacked } from '../../core/calibration/rekey.ts';
-import { followedSpan } from '../../core/calibration/rekey-table.ts';
+import { trialOnArrival } from '../../core/arrival.ts';
 import { type Prepared, prepare } from '../../core/prepare.ts';
-import { arrivalReading } from '../../core/readings/arrival-reading.ts';
-import { setupNamed } from '../../core/review.ts';
 import {
   arrivalChecksJson,
   arrivalChecksText,
@@ -54,18 +51,17 @@ function takenOf(found: Arguments, prepared: Prepared) {
   if (mark === null && written === null) return null;
   if (mark === null || written === null)
     throw new UsageFault('--setup and --reading go together: which setup, and what the instrument showed');
-  const named = setupNamed(prepared, mark);
-  const table = prepared.tables.find(({ setups }) => named !== null && setups.includes(named));
-  if (named === null || table === undefined) throw unknownSetup(prepared, mark);
-  const at = asPacked(named);
-  if (followedSpan(at) === null)
-    throw new UsageFault(
-      `setup ${named.setup.mark} has no one figure, so nothing follows from it: "handspike arrival" names one that has`,
-    );
-  const unit = at.prediction.graduations?.unit ?? '';
-  const isBare = /^[-+]?[\d.,]+$/.test(written.trim());
-  const reading = arrivalReading(at, isBare ? `${written.trim()} ${unit}` : written);
-  if (reading === null)
-    throw new UsageFault(`"${written}" is no reading: write a number with its unit, as "2.3 N"`);
-  return { table, at, reading };
+  const trial = trialOnArrival(prepared, mark, written);
+  switch (trial.kind) {
+    case 'taken':
+      return trial;
+    case 'no such setup':
+      throw unknownSetup(prepared, mark);
+    case 'no one figure':
+      throw new UsageFault(
+        `setup ${trial.setup} has no one figure, so nothing follows from it: "handspike arrival" names one that has`,
+      );
+    case 'no reading':
+      throw new UsageFault(`"${written}" is no reading: write a number with its unit, as "2.3 N"`);
+  }
 }

@@ -1,9 +1,10 @@
 import { arrivalCheckOf, stepsOutside } from '../../core/calibration/arrival-check.ts';
-import { rekeyed } from '../../core/calibration/rekey.ts';
+import { asPacked, rekeyed } from '../../core/calibration/rekey.ts';
 import { followedSpan, isFollowed } from '../../core/calibration/rekey-table.ts';
 import type { Fact } from '../../core/diagnostics/diagnostic.ts';
 import type { Prepared, PreparedTable } from '../../core/prepare.ts';
 import type { Predicted } from '../../core/setups/difference.ts';
+import type { GoodRange } from '../../core/setups/prediction.ts';
 import { markText } from '../printing/reading-text.ts';
 import { type Language, languagePack } from '../sentences/language.ts';
 import { sentence } from '../sentences/sentence.ts';
@@ -29,27 +30,44 @@ export function arrivalChecksText(language: Language, prepared: Prepared): strin
 }
 
 function checkLines(language: Language, table: PreparedTable): readonly string[] {
+  const check = checkTold(language, table);
+  if (check === null) return [sentence(language, 'arrival.command.none')];
+  return [check.text, sentence(language, 'arrival.command.outside'), ...numbered(check.steps)];
+}
+
+/** The trial reading of a table in words, and what to do where it lies outside. */
+export interface CheckTold {
+  readonly setup: string;
+  readonly text: string;
+  readonly steps: readonly string[];
+}
+
+/** `null` where nothing at the table is read as one figure. */
+export function checkTold(language: Language, table: Pick<PreparedTable, 'setups'>): CheckTold | null {
   const say = (key: string, facts = {}) => sentence(language, key, facts);
   const check = arrivalCheckOf(table.setups);
   const good = check === null ? null : goodRangeOf(check.prediction);
-  if (check === null || good === null) return [say('arrival.command.none')];
+  if (check === null || good === null) return null;
   const { setup, prediction } = check;
-  return [
-    say(setup.watched === 'pull' ? 'arrival.command.check' : 'arrival.command.watched', {
-      setup: setup.mark,
-      way: say(`way.${setup.way}`),
-      range: rangeText(language, prediction, good),
-    }),
-    say('arrival.command.outside'),
-    ...stepsText(language, check),
-  ];
+  const facts = {
+    setup: setup.mark,
+    way: say(`way.${setup.way}`),
+    range: rangeText(language, prediction, good),
+  };
+  return {
+    setup: setup.mark,
+    text: say(setup.watched === 'pull' ? 'arrival.command.check' : 'arrival.command.watched', facts),
+    steps: stepsOutsideText(language, check),
+  };
 }
 
-/** On the screen no row is ringed: the next reading is typed in. Figures as they stand on the instrument. */
-const stepsText = (language: Language, at: Predicted): readonly string[] =>
-  stepsOutsideText(language, at).map((step, n) => `  ${n + 1}. ${step}`);
+const numbered = (steps: readonly string[]): readonly string[] =>
+  steps.map((step, n) => `  ${n + 1}. ${step}`);
 
-/** What to do where the arrival reading lies outside, in this order. */
+/**
+ * What to do where the arrival reading lies outside, in this order. On the screen no row is ringed: the next
+ * reading is typed in. Figures as they stand on the instrument.
+ */
 export function stepsOutsideText(language: Language, at: Predicted): readonly string[] {
   return stepsOutside(at, false).map(({ key, facts }) => {
     const told = Object.entries(facts).map(([name, fact]): readonly [string, Fact] => {
@@ -74,6 +92,29 @@ export function arrivedText(
   at: Predicted,
   reading: number,
 ): string {
+  const { verdict, rows, steps } = arrivedTold(language, table, at, reading);
+  return [
+    ...wrapped(verdict, WIDTH),
+    ...rows.map(({ setup, text }) => `  ${setup}  ${text}`),
+    ...numbered(steps),
+    '',
+  ].join('\n');
+}
+
+/** What follows from a reading taken on arrival: a row for each setup of the table, or what to do first. */
+export interface ArrivedTold {
+  readonly isFollowed: boolean;
+  readonly verdict: string;
+  readonly rows: readonly { readonly setup: string; readonly text: string }[];
+  readonly steps: readonly string[];
+}
+
+export function arrivedTold(
+  language: Language,
+  table: PreparedTable,
+  at: Predicted,
+  reading: number,
+): ArrivedTold {
   const say = (key: string, facts = {}) => sentence(language, key, facts);
   const shown = onTheMarks(language, at, reading);
   if (!isFollowed(at, reading)) {
@@ -84,22 +125,19 @@ export function arrivedText(
       from: onTheMarks(language, at, span.from),
       to: onTheMarks(language, at, span.to),
     };
-    return [...wrapped(say('arrival.command.again', facts), WIDTH), ...stepsText(language, at), ''].join(
-      '\n',
-    );
+    const verdict = say('arrival.command.again', facts);
+    return { isFollowed: false, verdict, rows: [], steps: stepsOutsideText(language, at) };
   }
   const rows = rekeyed(table.setups, at, reading).map(({ setup, good }) => {
-    const before = table.setups.find((each) => each.setup.mark === setup)?.prediction;
-    const packed = before === undefined ? null : goodRangeOf(before);
+    const before = table.setups.find((each) => each.setup.mark === setup);
+    const packed = before === undefined ? null : goodRangeOf(asPacked(before).prediction);
     if (before === undefined || good === null || packed === null)
-      return `  ${setup}  ${say('arrival.command.no-figure')}`;
-    return `  ${setup}  ${say('arrival.command.row', {
-      good: rangeText(language, before, good),
-      before: rangeText(language, before, packed),
-    })}`;
+      return { setup, text: say('arrival.command.no-figure') };
+    const range = (each: GoodRange): string => rangeText(language, before.prediction, each);
+    return { setup, text: say('arrival.command.row', { good: range(good), before: range(packed) }) };
   });
   const facts = { reading: shown, setup: at.setup.mark, table: table.mark };
-  return [...wrapped(say('arrival.command.after', facts), WIDTH), ...rows, ''].join('\n');
+  return { isFollowed: true, verdict: say('arrival.command.after', facts), rows, steps: [] };
 }
 
 /** The checks as JSON, or one reading with what follows from it; figures are SI. */
