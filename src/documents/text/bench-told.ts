@@ -44,25 +44,33 @@ export const READING_COLUMNS = [
 export function readingsTold(language: Language, bench: Bench): ToldRows {
   return {
     head: READING_COLUMNS.map((column) => sentence(language, `bench.column.${column}`)),
-    rows: bench.fit.readings.map((reading) => readingTold(language, bench, reading)),
+    rows: bench.fit.readings.map((reading) => {
+      const told = readingTold(language, bench, reading);
+      return READING_COLUMNS.map((column) => told[column]);
+    }),
   };
 }
 
-function readingTold(language: Language, bench: Bench, reading: FittedReading): readonly string[] {
+/** One reading of the book in words, column by column. */
+export function readingTold(
+  language: Language,
+  bench: Bench,
+  reading: FittedReading,
+): Readonly<Record<(typeof READING_COLUMNS)[number], string>> {
   const { decimal } = languagePack(language);
   const line = bench.lines.find((each) => String(each.line) === reading.observation.name);
   const figure = (si: number): string => factText(language, bench.factOf(reading, si));
-  return [
-    reading.observation.name,
-    reading.observation.date,
-    line?.by ?? '',
-    line?.what ?? '',
-    line?.reading ?? '',
-    figure(reading.expected),
-    `${decimalText(reading.off, 1, decimal)} u`,
-    figure(reading.fitted),
-    sentence(language, `bench.used.${reading.because ?? 'yes'}`),
-  ];
+  return {
+    line: reading.observation.name,
+    date: reading.observation.date,
+    by: line?.by ?? '',
+    what: line?.what ?? '',
+    reading: line?.reading ?? '',
+    expected: figure(reading.expected),
+    off: `${decimalText(reading.off, 1, decimal)} u`,
+    fitted: figure(reading.fitted),
+    used: sentence(language, `bench.used.${reading.because ?? 'yes'}`),
+  };
 }
 
 /** An unknown is worth a row where the readings moved it, or made it better known. */
@@ -181,5 +189,25 @@ export function confusedTold(
           measurement: measurementText(language, by.measurement),
           correlation: figure(by.correlation),
         }),
+  ];
+}
+
+/** What else is to know beside the unknowns, a sentence a line. */
+export function benchRemarks(
+  language: Language,
+  prepared: Prepared,
+  bench: Bench,
+  confused: readonly Confused[],
+  scales: readonly ScaleOnBench[],
+): readonly string[] {
+  const say = (key: string, facts = {}) => sentence(language, key, facts);
+  const { rows, others } = unknownsTold(language, prepared, bench);
+  return [
+    ...(bench.fit.isConverged ? [] : [say('bench.not-converged')]),
+    ...(rows.length === 0 ? [say('bench.told.nothing')] : []),
+    ...(rows.length === 0 || others === 0 ? [] : [say('bench.others', { count: others })]),
+    ...confused.map((pair) => confusedTold(language, pair).join(' ')),
+    ...scales.flatMap((scale) => scaleTold(language, scale)),
+    say('bench.priors'),
   ];
 }

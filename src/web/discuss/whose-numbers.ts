@@ -4,6 +4,7 @@ import type { RehearsalOptions } from '../../core/rehearse.ts';
 import type { TalkMatter } from '../../store/wire.ts';
 import { ask } from '../device/ask.ts';
 import type { DeviceStore } from '../device/device-store.ts';
+import { withBench } from '../engine/bench-texts.ts';
 import { isFile, isTexts } from '../engine/kept-texts.ts';
 import type { Texts } from '../engine/prepare-wire.ts';
 import type { TalkOf } from '../engine/talk-wire.ts';
@@ -46,9 +47,9 @@ export async function matterOf({
 }: Chosen): Promise<{ readonly files: PreparationFiles; readonly of: TalkOf } | null> {
   switch (numbers.kind) {
     case 'readings':
-      return { files: texts, of: { kind: 'class', readings: numbers.file, trials: [] } };
+      return { files: withBench(texts), of: { kind: 'class', readings: numbers.file, trials: [] } };
     case 'rehearsal':
-      return { files: texts, of: numbers };
+      return { files: withBench(texts), of: numbers };
     case 'visit': {
       const answer = await ask<TalkMatter>(`/api/teacher/visits/${encodeURIComponent(numbers.visit)}/talk`);
       if (answer.kind !== 'answer') return null;

@@ -1,3 +1,4 @@
+import { benchFound } from './bench-view.ts';
 import { prepareBench } from './prepare-bench.ts';
 import type { Answered, Asked } from './prepare-wire.ts';
 
@@ -13,6 +14,10 @@ const bench = prepareBench();
 /** Strip and key leave before the drawings are begun: they are what is looked at while something is changed. */
 port.onmessage = ({ data: asked }) => {
   const { number } = asked;
+  if (asked.job === 'bench') {
+    port.postMessage({ job: 'bench', number, found: benchFound(asked) });
+    return;
+  }
   if (asked.job === 'whole') {
     port.postMessage({ job: 'whole', number, whole: bench.whole(asked) });
     return;

@@ -2,7 +2,14 @@ import { FILE_KINDS, type Texts } from './prepare-wire.ts';
 
 /** What an older page kept, or somebody else's, may be anything. */
 export const isTexts = (kept: unknown): kept is Texts =>
-  FILE_KINDS.every((kind) => isFile((kept as Partial<Record<string, unknown>> | undefined)?.[kind]));
+  FILE_KINDS.every((kind) => isFile((kept as Partial<Record<string, unknown>> | undefined)?.[kind])) &&
+  areBooks((kept as { readonly books?: unknown }).books);
+
+const areBooks = (books: unknown): boolean =>
+  books === undefined ||
+  (typeof books === 'object' &&
+    books !== null &&
+    Object.values(books).every((text) => typeof text === 'string'));
 
 export const isFile = (kept: unknown): boolean => {
   const file = kept as { readonly name?: unknown; readonly text?: unknown } | undefined;

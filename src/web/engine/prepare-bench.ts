@@ -22,7 +22,7 @@ import type {
   Texts,
   Whole,
 } from './prepare-wire.ts';
-import { FILE_KINDS } from './prepare-wire.ts';
+import { FILE_KINDS, type TextKind } from './prepare-wire.ts';
 import { fieldGroups } from './setup-field-views.ts';
 import { setupDrawings, setupView, tableRows } from './setup-view.ts';
 
@@ -66,7 +66,7 @@ export function prepareBench(): PrepareBench {
       const { visit } = readers.visit.of(texts.visit);
       const mark = activity === null ? null : tableIn(activity, chosen);
       if (kit === null || activity === null || visit === null || mark === null) return null;
-      const table = prepareOne(kit, activity, visit, mark);
+      const table = prepareOne(kit, activity, visit, mark, texts.bench ?? null);
       if (table === null) return null;
       const prepared = setupIn(table, chosen);
       const words = activity.tables.find((each) => each.mark === mark);
@@ -91,6 +91,8 @@ export function prepareBench(): PrepareBench {
   };
 }
 
+const TEXT_KINDS: readonly TextKind[] = [...FILE_KINDS, 'bench'];
+
 const tableIn = (activity: Activity, chosen: Chosen | null): string | null =>
   activity.tables.find(({ mark }) => mark === chosen?.table)?.mark ?? activity.tables[0]?.mark ?? null;
 
@@ -102,7 +104,7 @@ const setupIn = ({ setups, notPrepared }: PreparedTable, chosen: Chosen | null) 
 
 function findingViews(language: 'en' | 'es', texts: Texts, prepared: Prepared): readonly FindingView[] {
   return prepared.diagnostics.flatMap((diagnostic): readonly FindingView[] => {
-    const file = FILE_KINDS.find((kind) => texts[kind].name === diagnostic.at.file);
+    const file = TEXT_KINDS.find((kind) => texts[kind]?.name === diagnostic.at.file);
     if (file === undefined) return [];
     const found = locate(prepared.sources, diagnostic.at);
     return [

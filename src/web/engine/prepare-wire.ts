@@ -1,11 +1,22 @@
 import type { Severity } from '../../core/diagnostics/diagnostic.ts';
 import type { Path } from '../../core/files/context.ts';
 import type { SourceText } from '../../core/files/source-text.ts';
+import type { AnsweredBench, AskedBench } from './bench-wire.ts';
 
 /** What page and engine say to each other: plain data, which a worker's port carries. */
 export const FILE_KINDS = ['kit', 'activity', 'visit'] as const;
 export type FileKind = (typeof FILE_KINDS)[number];
-export type Texts = Readonly<Record<FileKind, SourceText>>;
+
+/** The three files, and the bench books of all kits that this browser has seen. */
+export interface Texts extends Readonly<Record<FileKind, SourceText>> {
+  /** The book of the kit in hand, which follows from the kit and `books`; `null` where it names none. */
+  readonly bench?: SourceText | null;
+  /** Text of each kit's book, by the kit's serial. */
+  readonly books?: Readonly<Record<string, string>>;
+}
+
+/** What is found stands in one of the three, or in the bench book. */
+export type TextKind = FileKind | 'bench';
 
 /** One value of one file, written anew; an empty one is taken out. */
 export interface Edit {
@@ -20,7 +31,7 @@ export interface Chosen {
 }
 
 /** What the page asks of a thread: the setup in hand at once, or everything that follows from the texts. */
-export type Asked = AskedNow | AskedWhole;
+export type Asked = AskedNow | AskedWhole | AskedBench;
 
 export interface AskedNow {
   readonly job: 'now';
@@ -39,7 +50,7 @@ export interface AskedWhole {
 }
 
 /** Figures and strip come first, the drawings as soon as they are made. */
-export type Answered = AnsweredNow | AnsweredDrawings | AnsweredWhole;
+export type Answered = AnsweredNow | AnsweredDrawings | AnsweredWhole | AnsweredBench;
 
 export interface AnsweredNow {
   readonly job: 'now';
@@ -118,7 +129,7 @@ export interface FieldView extends Edit {
 }
 
 export interface FindingView {
-  readonly file: FileKind;
+  readonly file: TextKind;
   readonly name: string;
   readonly line: number;
   readonly column: number;

@@ -82,7 +82,8 @@ export function startEngine(textsNow: () => Texts, ears: PrepareEars): PrepareEn
   };
 }
 
-const thread = (): Worker =>
+/** A thread of the engine. */
+export const thread = (): Worker =>
   new Worker(new URL('../engine/engine-thread.ts', import.meta.url), { type: 'module' });
 
 const placeOf = (edit: Edit | null): string => (edit === null ? '' : JSON.stringify([edit.file, edit.path]));

@@ -34,6 +34,10 @@ export interface PrepareWork {
   readonly edit: (edit: Edit) => void;
   readonly write: (kind: FileKind, text: string, name?: string) => void;
   readonly put: (texts: Texts) => void;
+  /** The engine can't be had. */
+  readonly stop: () => void;
+  /** As they are this moment, before the page shows them. */
+  readonly textsNow: () => Texts;
   readonly undo: () => void;
   readonly redo: () => void;
 }
@@ -114,6 +118,7 @@ export function usePrepareWork(language: 'en' | 'es', store: DeviceStore, first:
     inHand.current = placeOf(found);
     setSetup(found);
   };
+  const stop = (): void => setFlags((before) => ({ ...before, isStopped: true }));
   useEffect(() => {
     engine.current = startEngine(() => now.current.now, {
       now: hearNow,
@@ -122,7 +127,7 @@ export function usePrepareWork(language: 'en' | 'es', store: DeviceStore, first:
         setWhole(answer.whole);
         setFlags((before) => ({ ...before, isSettled: true }));
       },
-      fail: () => setFlags((before) => ({ ...before, isStopped: true })),
+      fail: stop,
     });
     ask();
   }, []);
@@ -152,6 +157,8 @@ export function usePrepareWork(language: 'en' | 'es', store: DeviceStore, first:
       keep(stepped({ ...now.current.now, [kind]: { name: name ?? file.name, text } }, `${kind} as text`));
       ask();
     },
+    stop,
+    textsNow: () => now.current.now,
     put: (texts) => turnTo(withTexts(now.current, texts)),
     undo: () => turnTo(undone(now.current)),
     redo: () => turnTo(redone(now.current)),

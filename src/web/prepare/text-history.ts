@@ -1,6 +1,7 @@
+import { withBench } from '../engine/bench-texts.ts';
 import type { Texts } from '../engine/prepare-wire.ts';
 
-/** The three texts as they were, as they are, and as they were before an undo. */
+/** The texts as they were, as they are, and as they were before an undo. */
 export interface TextHistory {
   readonly before: readonly Texts[];
   readonly now: Texts;
@@ -10,10 +11,14 @@ export interface TextHistory {
 /** So many steps back. */
 const DEPTH = 200;
 
-export const historyFrom = (now: Texts): TextHistory => ({ before: [], now, after: [] });
+export const historyFrom = (now: Texts): TextHistory => ({ before: [], now: withBench(now), after: [] });
 
-/** A step forward; `isSameStroke` writes on in the step before, as typing in one field does. */
-export function withTexts(history: TextHistory, now: Texts, isSameStroke = false): TextHistory {
+/**
+ * A step forward; `isSameStroke` writes on in the step before, as typing in one field does. Whatever texts
+ * are put in, no bench book of another kit is lost.
+ */
+export function withTexts(history: TextHistory, texts: Texts, isSameStroke = false): TextHistory {
+  const now = withBench({ ...texts, books: { ...history.now.books, ...texts.books } });
   if (sameTexts(now, history.now)) return history;
   const before =
     isSameStroke && history.before.length > 0 ? history.before : [...history.before, history.now];
@@ -31,6 +36,6 @@ export function redone({ before, now, after }: TextHistory): TextHistory | null 
 }
 
 export const sameTexts = (a: Texts, b: Texts): boolean =>
-  (['kit', 'activity', 'visit'] as const).every(
-    (kind) => a[kind].text === b[kind].text && a[kind].name === b[kind].name,
+  (['kit', 'activity', 'visit', 'bench'] as const).every(
+    (kind) => a[kind]?.text === b[kind]?.text && a[kind]?.name === b[kind]?.name,
   );

@@ -1,4 +1,6 @@
 import { expect, it } from 'vitest';
+import { benchEn } from './bench-en.ts';
+import { benchEs } from './bench-es.ts';
 import { discussEn } from './discuss-en.ts';
 import { discussEs } from './discuss-es.ts';
 import { en } from './en.ts';
@@ -32,6 +34,7 @@ it("what the teacher's page alone says is said in both languages too, and under 
 it.each([
   ['for preparing', prepareEn, prepareEs],
   ['of the talk', discussEn, discussEs],
+  ['for readings on the bench', benchEn, benchEs],
 ] as const)(
   'what the page %s says is said in both languages, with the same facts',
   (_page, english, spanish) => {

@@ -4,6 +4,7 @@ export const bench = {
   'bench.head': 'Bench book {file}: {used} of {readings} readings used{left}.',
   'bench.elsewhere': '; {count} about other activities or setups that are not built today',
   'bench.unusable': '; {count} that can not be used: "handspike check" says why',
+  'bench.unusable.page': '; {count} that can not be used: what is found in it says why',
   'bench.unread': 'Bench book {file}: no line of it can be read; the error above says why.',
   'bench.empty': 'Bench book {file}: no reading yet. "handspike bench --help" tells how to begin.',
   'bench.none':
@@ -23,6 +24,9 @@ export const bench = {
   'bench.used.at odds with the others': 'no: at odds with the others',
   'bench.used.left out': 'no: left out',
   'bench.used.no figure': 'no: no figure',
+  'bench.used.unusable': 'no: it can not be used, or is of other parts',
+  'bench.used.replaced': 'no: line {line} stands instead',
+  'bench.key': '{good}, expected {expected}',
   'bench.told': 'What the readings tell (19 of 20):',
   'bench.told.nothing': 'The readings tell nothing yet.',
   'bench.column.unknown': 'unknown',

@@ -4,6 +4,7 @@ export const bench = {
   'bench.head': 'Libro de banco {file}: {used} de {readings} lecturas usadas{left}.',
   'bench.elsewhere': '; {count} de otras actividades o de montajes que hoy no se montan',
   'bench.unusable': '; {count} que no se pueden usar: "handspike check" dice por qué',
+  'bench.unusable.page': '; {count} que no se pueden usar: lo encontrado en él dice por qué',
   'bench.unread': 'Libro de banco {file}: no se puede leer ninguna línea; el error de arriba dice por qué.',
   'bench.empty':
     'Libro de banco {file}: ninguna lectura todavía. "handspike bench --help" dice cómo empezar.',
@@ -24,6 +25,9 @@ export const bench = {
   'bench.used.at odds with the others': 'no: no cuadra con las demás',
   'bench.used.left out': 'no: apartada',
   'bench.used.no figure': 'no: sin cifra',
+  'bench.used.unusable': 'no: no se puede usar, o es de otras piezas',
+  'bench.used.replaced': 'no: vale la línea {line} en su lugar',
+  'bench.key': '{good}, se espera {expected}',
   'bench.told': 'Lo que dicen las lecturas (19 de 20):',
   'bench.told.nothing': 'Las lecturas no dicen nada todavía.',
   'bench.column.unknown': 'incógnita',
