@@ -1,11 +1,12 @@
 import { benchFound } from './bench-view.ts';
+import type { AnsweredBench, AskedBench } from './bench-wire.ts';
 import { prepareBench } from './prepare-bench.ts';
 import type { Answered, Asked } from './prepare-wire.ts';
 
 /** What a worker has of its own: the page's room doesn't know a worker's global by name. */
 interface Port {
-  onmessage: ((message: { readonly data: Asked }) => void) | null;
-  readonly postMessage: (answer: Answered) => void;
+  onmessage: ((message: { readonly data: Asked | AskedBench }) => void) | null;
+  readonly postMessage: (answer: Answered | AnsweredBench) => void;
 }
 
 const port = globalThis as unknown as Port;

@@ -1,7 +1,6 @@
 import type { Severity } from '../../core/diagnostics/diagnostic.ts';
 import type { Path } from '../../core/files/context.ts';
 import type { SourceText } from '../../core/files/source-text.ts';
-import type { AnsweredBench, AskedBench } from './bench-wire.ts';
 
 /** What page and engine say to each other: plain data, which a worker's port carries. */
 export const FILE_KINDS = ['kit', 'activity', 'visit'] as const;
@@ -31,7 +30,7 @@ export interface Chosen {
 }
 
 /** What the page asks of a thread: the setup in hand at once, or everything that follows from the texts. */
-export type Asked = AskedNow | AskedWhole | AskedBench;
+export type Asked = AskedNow | AskedWhole;
 
 export interface AskedNow {
   readonly job: 'now';
@@ -50,7 +49,7 @@ export interface AskedWhole {
 }
 
 /** Figures and strip come first, the drawings as soon as they are made. */
-export type Answered = AnsweredNow | AnsweredDrawings | AnsweredWhole | AnsweredBench;
+export type Answered = AnsweredNow | AnsweredDrawings | AnsweredWhole;
 
 export interface AnsweredNow {
   readonly job: 'now';

@@ -1,7 +1,13 @@
 import { useEffect, useRef, useState } from 'preact/hooks';
 import type { DeviceStore } from '../device/device-store.ts';
 import { keptBook, linesLost } from '../engine/bench-texts.ts';
-import type { ArrivalChecks, BenchAtSetup, BenchLineAdded, BenchOf, TrialRead } from '../engine/bench-wire.ts';
+import type {
+  ArrivalChecks,
+  BenchAtSetup,
+  BenchLineAdded,
+  BenchOf,
+  TrialRead,
+} from '../engine/bench-wire.ts';
 import type { Texts } from '../engine/prepare-wire.ts';
 import { type BenchEngine, benchEngine } from './bench-engine.ts';
 import type { PrepareWork } from './prepare-work.ts';

@@ -1,7 +1,11 @@
 import { useEffect, useMemo } from 'preact/hooks';
 import type { DeviceStore } from '../device/device-store.ts';
 import type { FindingView, Texts } from '../engine/prepare-wire.ts';
+import { benchSayIn } from '../words/bench-words.ts';
 import { prepareSayIn } from '../words/prepare-words.ts';
+import { ArrivalPart } from './arrival-part.tsx';
+import { BenchPart } from './bench-part.tsx';
+import { useBenchWork } from './bench-work.ts';
 import { demoTexts } from './demo-texts.ts';
 import { FieldList } from './field-list.tsx';
 import { FileTexts } from './file-texts.tsx';
@@ -20,7 +24,9 @@ const NOTHING_FOUND: readonly FindingView[] = [];
 /** Prepare: what will each setup read, and what should I change tonight? */
 export function PrepareScreen({ language, store, first }: PrepareScreenProps) {
   const say = prepareSayIn(language);
+  const sayBench = benchSayIn(language);
   const work = usePrepareWork(language, store, first);
+  const bench = useBenchWork(language, store, work);
   const { history, whole, setup, groups, undo, redo } = work;
   useEffect(() => {
     const onKey = (event: KeyboardEvent): void => {
@@ -39,8 +45,8 @@ export function PrepareScreen({ language, store, first }: PrepareScreenProps) {
     : say(work.isSettled ? 'prepare.settled' : 'prepare.working');
   const findings = whole?.findings ?? NOTHING_FOUND;
   const files = useMemo(
-    () => <FileTexts say={say} texts={history.now} findings={findings} write={work.write} />,
-    [history.now, findings],
+    () => <FileTexts {...{ say, sayBench, findings, bench }} texts={history.now} write={work.write} />,
+    [history.now, findings, bench.doubtful],
   );
   const place = setup?.setup ?? '';
   const fields = useMemo(
@@ -98,9 +104,13 @@ export function PrepareScreen({ language, store, first }: PrepareScreenProps) {
               isBuilt={work.isBuilt}
               findings={findings}
             />
-            {fields}
+            <div class="at-setup">
+              <BenchPart say={sayBench} setup={place} work={bench} />
+              {fields}
+            </div>
           </>
         )}
+        <ArrivalPart say={sayBench} work={bench} edit={work.edit} />
         {files}
       </main>
     </>

@@ -1,0 +1,32 @@
+export interface RowsTableProps {
+  readonly caption: string;
+  readonly head: readonly string[];
+  /** The first cell says what its row is of. */
+  readonly rows: readonly (readonly string[])[];
+}
+
+/** Rows of words under their heading; on a narrow screen each cell stands below its own heading. */
+export const RowsTable = ({ caption, head, rows }: RowsTableProps) => (
+  <table class="rows">
+    <caption>{caption}</caption>
+    <thead>
+      <tr>
+        {head.map((each) => (
+          <th key={each} scope="col">
+            {each}
+          </th>
+        ))}
+      </tr>
+    </thead>
+    <tbody>
+      {rows.map(([first = '', ...rest]) => (
+        <tr key={first}>
+          <th scope="row">{first}</th>
+          {rest.map((cell, n) => (
+            <td key={head[n + 1]}>{cell}</td>
+          ))}
+        </tr>
+      ))}
+    </tbody>
+  </table>
+);
