@@ -242,6 +242,7 @@ describe('the one reading of each table on arrival', () => {
     const said = prepare(slipway);
     const [first] = said.tables;
     const check = first === undefined ? null : checkTold('en', first);
+    expect(check?.setup).toBe('S1');
     expect(await table.textContent()).toContain(check?.text);
     const input = table.getByLabel(`Read at setup ${check?.setup}`);
     await input.fill('2.45');
@@ -250,22 +251,25 @@ describe('the one reading of each table on arrival', () => {
     await input.fill('about there');
     await input.press('Enter');
     await table.getByText('is no reading').waitFor();
-    const reading = '1.50';
+    const [at] = first?.setups.filter(({ setup }) => setup.mark === check?.setup) ?? [];
+    if (at === undefined) throw new Error('nothing to check');
+    const reading = expectedText('en', at.prediction) ?? '';
     await input.fill(reading);
     await input.press('Enter');
     const trial = trialOnArrival(said, check?.setup ?? '', reading);
     if (trial.kind !== 'taken') throw new Error(trial.kind);
     const told = arrivedTold('en', trial.table, trial.at, trial.reading);
+    expect([told.isFollowed, told.rows.length]).toEqual([true, 2]);
     await table.getByText(told.verdict).waitFor();
     for (const { setup, text } of told.rows)
       expect(await table.locator(`[data-follows="${setup}"]`).textContent()).toBe(`${setup} ${text}`);
-    await table.getByRole('button', { name: 'Let the key of table 1 follow 1.50 N' }).click();
-    const visit = `${slipway.visit.text}arrival: { ${check?.setup}: 1.50 N }\n`;
+    await table.getByRole('button', { name: `Let the key of table 1 follow ${reading} N` }).click();
+    const visit = `${slipway.visit.text}arrival: { ${check?.setup}: ${reading} N }\n`;
     await expect.poll(() => textOf(page, 'visit'), soon).toBe(visit);
     const followed = { ...slipway, visit: { ...slipway.visit, text: visit } };
     expect(prepare(followed).diagnostics.filter(isError)).toEqual([]);
     await expectKeyOf(page, { ...followed, bench: { ...book, text: '' } });
-    await table.getByRole('button', { name: 'Take 1.50 N out of the visit file' }).click();
+    await table.getByRole('button', { name: `Take ${reading} N out of the visit file` }).click();
     await expect.poll(() => textOf(page, 'visit'), soon).toBe(slipway.visit.text);
     await expectKeyOf(page, { ...slipway, bench: { ...book, text: '' } });
     expect(complaints).toEqual([]);

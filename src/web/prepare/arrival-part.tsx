@@ -68,10 +68,12 @@ function AtTable({ say, at, work, edit }: AtTableProps) {
       <div role="status">
         {trial !== undefined && <Verdict say={say} at={at} trial={trial} edit={edit} />}
       </div>
-      <details>
-        <summary>{say('arrival.outside')}</summary>
-        <Steps steps={check.steps} />
-      </details>
+      {trial?.told?.isFollowed !== false && (
+        <details>
+          <summary>{say('arrival.outside')}</summary>
+          <Steps steps={check.steps} />
+        </details>
+      )}
     </>
   );
 }

@@ -60,6 +60,14 @@ export function PrepareScreen({ language, store, first }: PrepareScreenProps) {
       ),
     [whole, setup?.table, place],
   );
+  const onBench = useMemo(
+    () => <BenchPart say={sayBench} setup={place} work={bench} />,
+    [place, bench.at, bench.answer, bench.by],
+  );
+  const onArrival = useMemo(
+    () => <ArrivalPart say={sayBench} work={bench} edit={work.edit} />,
+    [bench.arrival, bench.trials],
+  );
   return (
     <>
       <header class="prepare-head">
@@ -105,12 +113,12 @@ export function PrepareScreen({ language, store, first }: PrepareScreenProps) {
               findings={findings}
             />
             <div class="at-setup">
-              <BenchPart say={sayBench} setup={place} work={bench} />
+              {onBench}
               {fields}
             </div>
           </>
         )}
-        <ArrivalPart say={sayBench} work={bench} edit={work.edit} />
+        {onArrival}
         {files}
       </main>
     </>

@@ -30,7 +30,7 @@ export const prepareEn = {
   'prepare.of-stage': 'Stage: {mark}',
   'prepare.unwritten': 'not written',
   'prepare.refused': 'This could not be written into the file. Change it in the text below.',
-  'prepare.files': 'The three files',
+  'prepare.files': 'The files',
   'prepare.kit': 'Kit',
   'prepare.activity': 'Activity',
   'prepare.visit': 'Visit',

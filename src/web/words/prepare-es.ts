@@ -32,7 +32,7 @@ export const prepareEs: Readonly<Record<PrepareKey, string>> = {
   'prepare.of-stage': 'Etapa: {mark}',
   'prepare.unwritten': 'sin escribir',
   'prepare.refused': 'No se pudo escribir en el archivo. Cámbielo abajo, en el texto.',
-  'prepare.files': 'Los tres archivos',
+  'prepare.files': 'Los archivos',
   'prepare.kit': 'Kit',
   'prepare.activity': 'Actividad',
   'prepare.visit': 'Visita',
