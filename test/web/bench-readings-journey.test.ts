@@ -62,6 +62,8 @@ const on = (page: Page, what: string) => page.locator(`[data-bench="${what}"]`);
 async function openSlipway(page: Page): Promise<void> {
   for (const kind of ['kit', 'activity', 'visit'] as const) await give(page, kind, slipway[kind]);
   await expect.poll(() => textOf(page, 'visit'), soon).toBe(slipway.visit.text);
+  // The list is the one of these files: the demo has setups of the same marks at other tables.
+  await expect.poll(() => page.locator('.setup-list button').count(), soon).toBe(4);
   await page.locator('.setup-list button', { hasText: 'S1' }).first().click();
   await settled(page);
 }

@@ -1,5 +1,6 @@
 import type { TalkPart } from '../../documents/discussion/talk-page.ts';
 import { Picture } from '../prepare/picture.tsx';
+import { RowsTable } from '../prepare/rows-table.tsx';
 
 /** A line, a picture or a table of the talk, as they stand on its pages of paper too. */
 export function TalkPartView({ part }: { readonly part: TalkPart }) {
@@ -17,27 +18,7 @@ export function TalkPartView({ part }: { readonly part: TalkPart }) {
       return (
         // biome-ignore lint/a11y/noNoninteractiveTabindex: what scrolls sideways has to be reached by keyboard
         <section class="wide" tabIndex={0} aria-label={part.head.join(', ')}>
-          <table class="talk">
-            <thead>
-              <tr>
-                {part.head.map((each) => (
-                  <th key={each} scope="col">
-                    {each}
-                  </th>
-                ))}
-              </tr>
-            </thead>
-            <tbody>
-              {part.rows.map(([first = '', ...rest]) => (
-                <tr key={first}>
-                  <th scope="row">{first}</th>
-                  {rest.map((each, n) => (
-                    <td key={`${part.head[n + 1]}`}>{each}</td>
-                  ))}
-                </tr>
-              ))}
-            </tbody>
-          </table>
+          <RowsTable look="talk" head={part.head} rows={part.rows} />
         </section>
       );
   }

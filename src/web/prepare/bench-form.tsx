@@ -54,49 +54,36 @@ export function BenchForm({ say, at, work, draft }: BenchFormProps) {
           })}
         </select>
       </label>
-      <label>
-        {say('bench.reading')}
-        <input
-          data-bench="reading"
-          value={draft.reading}
-          placeholder={task.example}
-          autocomplete="off"
-          spellcheck={false}
-          onInput={(event) => draft.change({ reading: event.currentTarget.value })}
-        />
-      </label>
-      <label>
-        {say('bench.date')}
-        <input
-          type="date"
-          data-bench="date"
-          value={draft.date}
-          onInput={(event) => draft.change({ date: event.currentTarget.value })}
-        />
-      </label>
-      <label>
-        {say('bench.by')}
-        <input
-          data-bench="by"
-          value={work.by}
-          autocomplete="off"
-          aria-describedby="bench-by-says"
-          onInput={(event) => {
-            work.sign(event.currentTarget.value);
-            draft.change({});
-          }}
-        />
-        <small id="bench-by-says">{say('bench.by.hint')}</small>
-      </label>
-      <label>
-        {say('bench.note')}
-        <input
-          data-bench="note"
-          value={draft.note}
-          autocomplete="off"
-          onInput={(event) => draft.change({ note: event.currentTarget.value })}
-        />
-      </label>
+      <Written
+        name="reading"
+        label={say('bench.reading')}
+        value={draft.reading}
+        placeholder={task.example}
+        write={(reading) => draft.change({ reading })}
+      />
+      <Written
+        name="date"
+        isDay
+        label={say('bench.date')}
+        value={draft.date}
+        write={(date) => draft.change({ date })}
+      />
+      <Written
+        name="by"
+        label={say('bench.by')}
+        hint={say('bench.by.hint')}
+        value={work.by}
+        write={(by) => {
+          work.sign(by);
+          draft.change({});
+        }}
+      />
+      <Written
+        name="note"
+        label={say('bench.note')}
+        value={draft.note}
+        write={(note) => draft.change({ note })}
+      />
       <p class="wide trouble" role="alert">
         {draft.trouble}
       </p>
@@ -104,5 +91,36 @@ export function BenchForm({ say, at, work, draft }: BenchFormProps) {
         {say('bench.add')}
       </button>
     </form>
+  );
+}
+
+interface WrittenProps {
+  readonly name: string;
+  readonly label: string;
+  readonly value: string;
+  readonly isDay?: boolean;
+  readonly placeholder?: string;
+  readonly hint?: string;
+  readonly write: (text: string) => void;
+}
+
+/** One thing that is written by hand. */
+function Written({ name, label, value, isDay = false, placeholder = '', hint, write }: WrittenProps) {
+  const says = `bench-${name}-says`;
+  return (
+    <label>
+      {label}
+      <input
+        {...(isDay ? { type: 'date' } : {})}
+        data-bench={name}
+        value={value}
+        placeholder={placeholder}
+        autocomplete="off"
+        spellcheck={false}
+        aria-describedby={hint === undefined ? undefined : says}
+        onInput={(event) => write(event.currentTarget.value)}
+      />
+      {hint !== undefined && <small id={says}>{hint}</small>}
+    </label>
   );
 }

@@ -59,6 +59,7 @@ function Answer({ say, answer }: { readonly say: BenchSay; readonly answer: Benc
       {texts !== null && moved.length === 0 && <p>{say('bench.unmoved')}</p>}
       {moved.length > 0 && (
         <RowsTable
+          look="rows"
           caption={say('bench.moved')}
           head={[say('bench.moved.setup'), say('bench.moved.before'), say('bench.moved.now')]}
           rows={moved.map(({ setup, before, now }) => [setup, before, now])}
@@ -75,7 +76,7 @@ function Told({ say, at: { told } }: { readonly say: BenchSay; readonly at: Benc
     <>
       <p>{head}</p>
       {unknowns.rows.length > 0 && (
-        <RowsTable caption={say('bench.told')} head={unknowns.head} rows={unknowns.rows} />
+        <RowsTable look="rows" caption={say('bench.told')} head={unknowns.head} rows={unknowns.rows} />
       )}
       <details>
         <summary>{say('bench.more')}</summary>

@@ -1,14 +1,15 @@
 export interface RowsTableProps {
-  readonly caption: string;
+  readonly look: 'rows' | 'talk';
+  readonly caption?: string;
   readonly head: readonly string[];
   /** The first cell says what its row is of. */
   readonly rows: readonly (readonly string[])[];
 }
 
-/** Rows of words under their heading; on a narrow screen each cell stands below its own heading. */
-export const RowsTable = ({ caption, head, rows }: RowsTableProps) => (
-  <table class="rows">
-    <caption>{caption}</caption>
+/** Rows of words under their heading. */
+export const RowsTable = ({ look, caption, head, rows }: RowsTableProps) => (
+  <table class={look}>
+    {caption !== undefined && <caption>{caption}</caption>}
     <thead>
       <tr>
         {head.map((each) => (
