@@ -97,27 +97,29 @@ export function PrepareScreen({ language, store, first }: PrepareScreenProps) {
         )}
       </header>
       <main class="prepare-place">
-        {list}
-        {setup === null ? (
-          <section class="figures">
-            <h2>{say('prepare.none')}</h2>
-            <p>{say(work.isSettled ? 'prepare.none.say' : 'prepare.working')}</p>
-          </section>
-        ) : (
-          <>
-            <SetupFigures
-              say={say}
-              view={setup}
-              drawings={work.drawings}
-              isBuilt={work.isBuilt}
-              findings={findings}
-            />
-            <div class="at-setup">
-              {onBench}
-              {fields}
-            </div>
-          </>
-        )}
+        <div class="at-hand">
+          {list}
+          {setup === null ? (
+            <section class="figures">
+              <h2>{say('prepare.none')}</h2>
+              <p>{say(work.isSettled ? 'prepare.none.say' : 'prepare.working')}</p>
+            </section>
+          ) : (
+            <>
+              <SetupFigures
+                say={say}
+                view={setup}
+                drawings={work.drawings}
+                isBuilt={work.isBuilt}
+                findings={findings}
+              />
+              <div class="at-setup">
+                {onBench}
+                {fields}
+              </div>
+            </>
+          )}
+        </div>
         {onArrival}
         {files}
       </main>
