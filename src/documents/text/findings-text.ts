@@ -26,6 +26,20 @@ export function findingsText(
     );
 }
 
+/** A finding by itself, beside the form in which it was made: no line of a file to point at. */
+export interface FindingSaid {
+  readonly what: string;
+  readonly here: string;
+  readonly why: string;
+  readonly help: string;
+}
+
+export function findingSaid(language: Language, { code, facts }: Diagnostic): FindingSaid {
+  const { what, here, why, help } = diagnosticSentence(language, code);
+  const said = (template: string): string => fillIn(language, template, withReason(language, facts));
+  return { what: said(what), here: said(here), why: said(why), help: said(help) };
+}
+
 /** How many findings of each gravity there are: "2 errors, 1 warning". */
 export const findingCounts = (language: Language, diagnostics: readonly Diagnostic[]): string =>
   (['error', 'warning', 'note'] as const)

@@ -19,7 +19,7 @@ import { setupNamed } from '../../core/review.ts';
 import { sentence } from '../../documents/sentences/sentence.ts';
 import { arrivedTold, checkTold } from '../../documents/text/arrival-check-text.ts';
 import { benchRemarks, readingTold, unknownsTold } from '../../documents/text/bench-told.ts';
-import { findingsText } from '../../documents/text/findings-text.ts';
+import { findingSaid } from '../../documents/text/findings-text.ts';
 import { keyMoved } from '../../documents/text/key-moved.ts';
 import { measurementText } from '../../documents/text/measurement-text.ts';
 import { keptBook, serialIn, withBench } from './bench-texts.ts';
@@ -143,7 +143,7 @@ function added(
     found: 'line',
     texts: isSound ? withBook(begun, files.bench?.text ?? '') : null,
     added: isSound ? sentence(language, 'bench.added', { file: begun.bench.name, line: number }) : '',
-    faults: findingsText(language, after.sources, found),
+    faults: found.map((each) => findingSaid(language, each)),
     moved: isSound ? keyMoved(language, before, after) : [],
   };
 }

@@ -2,6 +2,7 @@ import type { BenchEntry } from '../../core/files/bench-book-file.ts';
 import type { Path } from '../../core/files/context.ts';
 import type { ArrivedTold, CheckTold } from '../../documents/text/arrival-check-text.ts';
 import type { ToldRows } from '../../documents/text/bench-told.ts';
+import type { FindingSaid } from '../../documents/text/findings-text.ts';
 import type { KeyMoved } from '../../documents/text/key-moved.ts';
 import type { Texts } from './prepare-wire.ts';
 
@@ -86,7 +87,7 @@ export interface BenchLineAdded {
   /** With the line; `null` where it is not sound, and `faults` says why. */
   readonly texts: Texts | null;
   readonly added: string;
-  readonly faults: readonly string[];
+  readonly faults: readonly FindingSaid[];
   /** Setups whose figures it moved: as they are now, as they were. */
   readonly moved: readonly KeyMoved[];
 }

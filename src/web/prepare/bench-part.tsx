@@ -53,8 +53,10 @@ function Answer({ say, answer }: { readonly say: BenchSay; readonly answer: Benc
         </p>
       )}
       {texts !== null && faults.length > 0 && <p class="trouble">! {say('bench.warned')}</p>}
-      {faults.map((fault) => (
-        <pre key={fault}>{fault}</pre>
+      {faults.map(({ what, here, why, help }) => (
+        <p key={here}>
+          <b>{what}:</b> {here}. {say('bench.why', { why, help })}
+        </p>
       ))}
       {texts !== null && moved.length === 0 && <p>{say('bench.unmoved')}</p>}
       {moved.length > 0 && (

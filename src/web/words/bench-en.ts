@@ -22,6 +22,7 @@ export const benchEn = {
   'bench.not-instead': 'No, a line of its own',
   'bench.refused': 'The line was not added. The reason:',
   'bench.warned': 'To look at:',
+  'bench.why': 'Why: {why}. What to do: {help}.',
   'bench.moved': 'What moves in the key',
   'bench.moved.setup': 'Setup',
   'bench.moved.now': 'Now',

@@ -24,6 +24,7 @@ export const benchEs: Readonly<Record<BenchKey, string>> = {
   'bench.not-instead': 'No, una línea aparte',
   'bench.refused': 'La línea no se añadió. La razón:',
   'bench.warned': 'Por mirar:',
+  'bench.why': 'Por qué: {why}. Qué hacer: {help}.',
   'bench.moved': 'Qué cambia en la clave',
   'bench.moved.setup': 'Montaje',
   'bench.moved.now': 'Ahora',
