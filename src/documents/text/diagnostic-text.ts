@@ -29,20 +29,24 @@ export function renderDiagnostic(
   labels: FindingLabels,
   fill: Fill,
 ): string {
-  const facts = shortened(diagnostic.facts);
-  const say = (template: string): string => fill(chosen(template, facts), facts);
-  const head = `${labels[diagnostic.severity]}[${diagnostic.code}]: ${say(sentence.what)}`;
-  const here = say(sentence.here);
+  const { what, here, why, help } = filledSentence(diagnostic, sentence, fill);
+  const head = `${labels[diagnostic.severity]}[${diagnostic.code}]: ${what}`;
   const place =
     located === null
       ? [`  ${diagnostic.at.file}`, `  ${here}`]
       : [`  ${located.file}:${located.line}:${located.column}`, ...pointed(located, here)];
-  return [
-    head,
-    ...place,
-    `  = ${labels.why}: ${say(sentence.why)}`,
-    `  = ${labels.help}: ${say(sentence.help)}`,
-  ].join('\n');
+  return [head, ...place, `  = ${labels.why}: ${why}`, `  = ${labels.help}: ${help}`].join('\n');
+}
+
+/** The words of one finding with its facts in their places. */
+export function filledSentence(
+  diagnostic: Diagnostic,
+  { what, here, why, help }: DiagnosticSentence,
+  fill: Fill,
+): DiagnosticSentence {
+  const facts = shortened(diagnostic.facts);
+  const say = (template: string): string => fill(chosen(template, facts), facts);
+  return { what: say(what), here: say(here), why: say(why), help: say(help) };
 }
 
 /** Longest stretch of a line that is shown, and how much of it stands before the caret at most. */

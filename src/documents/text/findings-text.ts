@@ -4,7 +4,13 @@ import type { SourceFile } from '../../core/files/source-text.ts';
 import { diagnosticSentence } from '../sentences/diagnostic-sentence.ts';
 import type { Language } from '../sentences/language.ts';
 import { fillIn, hasSentence, sentence } from '../sentences/sentence.ts';
-import { type FindingLabels, renderDiagnostic } from './diagnostic-text.ts';
+import {
+  type DiagnosticSentence,
+  type Fill,
+  type FindingLabels,
+  filledSentence,
+  renderDiagnostic,
+} from './diagnostic-text.ts';
 
 /** All findings as a person reads them: in the order of the files, and in each from top to bottom. */
 export function findingsText(
@@ -21,24 +27,19 @@ export function findingsText(
         located,
         diagnosticSentence(language, diagnostic.code),
         labelsOf(language),
-        (template, facts) => fillIn(language, template, withReason(language, facts)),
+        fillerOf(language),
       ),
     );
 }
 
-/** A finding by itself, beside the form in which it was made: no line of a file to point at. */
-export interface FindingSaid {
-  readonly what: string;
-  readonly here: string;
-  readonly why: string;
-  readonly help: string;
-}
+/** A finding by itself, for the form in which it was made: no line of a file to point at. */
+export const findingSaid = (language: Language, diagnostic: Diagnostic): DiagnosticSentence =>
+  filledSentence(diagnostic, diagnosticSentence(language, diagnostic.code), fillerOf(language));
 
-export function findingSaid(language: Language, { code, facts }: Diagnostic): FindingSaid {
-  const { what, here, why, help } = diagnosticSentence(language, code);
-  const said = (template: string): string => fillIn(language, template, withReason(language, facts));
-  return { what: said(what), here: said(here), why: said(why), help: said(help) };
-}
+const fillerOf =
+  (language: Language): Fill =>
+  (template, facts) =>
+    fillIn(language, template, withReason(language, facts));
 
 /** How many findings of each gravity there are: "2 errors, 1 warning". */
 export const findingCounts = (language: Language, diagnostics: readonly Diagnostic[]): string =>

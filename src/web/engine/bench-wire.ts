@@ -2,7 +2,7 @@ import type { BenchEntry } from '../../core/files/bench-book-file.ts';
 import type { Path } from '../../core/files/context.ts';
 import type { ArrivedTold, CheckTold } from '../../documents/text/arrival-check-text.ts';
 import type { ToldRows } from '../../documents/text/bench-told.ts';
-import type { FindingSaid } from '../../documents/text/findings-text.ts';
+import type { DiagnosticSentence } from '../../documents/text/diagnostic-text.ts';
 import type { KeyMoved } from '../../documents/text/key-moved.ts';
 import type { Texts } from './prepare-wire.ts';
 
@@ -87,7 +87,7 @@ export interface BenchLineAdded {
   /** With the line; `null` where it is not sound, and `faults` says why. */
   readonly texts: Texts | null;
   readonly added: string;
-  readonly faults: readonly FindingSaid[];
+  readonly faults: readonly DiagnosticSentence[];
   /** Setups whose figures it moved: as they are now, as they were. */
   readonly moved: readonly KeyMoved[];
 }
