@@ -97,6 +97,12 @@ describe('everybody can do it', () => {
     await press('Tab', () => leave.evaluate((each) => each === document.activeElement));
     await page.keyboard.press('Enter');
     await expect.poll(() => textOf(page, 'bench'), soon).toMatch(/0\.3 N,no,2,\n$/);
+    // The key that was pressed is gone with its line: one goes on at the answer, and from there to the next line.
+    await expect.poll(focused('[data-answer="given"]'), soon).toBe(true);
+    const right = page.getByRole('button', { name: 'Put line 3 right' });
+    await press('Tab', () => right.evaluate((each) => each === document.activeElement));
+    await page.keyboard.press('Enter');
+    await expect.poll(focused('[data-bench="reading"]'), soon).toBe(true);
   }, 60_000);
 
   test('nothing is added before it is said who read, which is asked for as a label', async () => {

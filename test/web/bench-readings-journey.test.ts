@@ -126,6 +126,10 @@ describe('readings on the bench, entered at the setup in hand', () => {
     await expect.poll(() => textOf(page, 'bench'), soon).toBe(book.text);
     await page.getByRole('button', { name: 'Start again from the boathouse' }).click();
     await settled(page);
+    await page.getByText('the key does not follow them').waitFor();
+    await page.locator('[data-file="bench"] summary').click();
+    await page.getByRole('button', { name: 'Let the kit name the book that is kept' }).click();
+    await expect.poll(() => textOf(page, 'bench'), soon).toBe(ours);
     await add(page, 'L1', '2.3 N');
     await expect.poll(() => textOf(page, 'bench'), soon).toContain('2.3 N');
     expect((await textOf(page, 'bench')).startsWith(ours)).toBe(true);

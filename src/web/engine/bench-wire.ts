@@ -14,8 +14,8 @@ export type BenchOf =
   | { readonly kind: 'line'; readonly entry: BenchEntry }
   /** Another line instead of one that stands in the book. */
   | { readonly kind: 'instead'; readonly line: number; readonly entry: BenchEntry }
-  /** A book from a file. */
-  | { readonly kind: 'book'; readonly name: string; readonly text: string }
+  /** Another text for the book, which gets this name where the kit names none. */
+  | { readonly kind: 'book'; readonly name?: string; readonly text: string }
   /** The one reading to take at each table. */
   | { readonly kind: 'arrival' }
   /** What was read there. */

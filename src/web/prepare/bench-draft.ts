@@ -16,8 +16,8 @@ export interface BenchDraft {
   readonly change: (to: Partial<Pick<BenchDraft, 'what' | 'reading' | 'date' | 'note'>>) => void;
   readonly add: (task: BenchTaskView | undefined) => Promise<void>;
   readonly putRight: (line: BenchLineView | null) => void;
-  /** The same line once more, used or left out. */
-  readonly decide: (line: BenchLineView, use: 'yes' | 'no') => Promise<void>;
+  /** The same line once more, used or left out; gives whether that was tried. */
+  readonly decide: (line: BenchLineView, use: 'yes' | 'no') => Promise<boolean>;
 }
 
 const EMPTY = { what: '', reading: '', note: '', instead: null, trouble: null } as const;
@@ -61,8 +61,9 @@ export function useBenchDraft(say: BenchSay, setup: string, work: BenchWork): Be
     decide: async (line, use) => {
       const trouble = lacking(false);
       change({ trouble });
-      if (trouble === null)
-        await work.add({ kind: 'instead', line: line.line, entry: { ...signed, use, note: line.note } });
+      if (trouble !== null) return false;
+      await work.add({ kind: 'instead', line: line.line, entry: { ...signed, use, note: line.note } });
+      return true;
     },
   };
 }

@@ -1,3 +1,4 @@
+import { useEffect, useRef } from 'preact/hooks';
 import type { BenchAtSetup } from '../engine/bench-wire.ts';
 import type { BenchSay } from '../words/bench-words.ts';
 import type { BenchDraft } from './bench-draft.ts';
@@ -14,10 +15,16 @@ const GROUPS = ['setup', 'scale', 'parts'] as const;
 
 /** A line for the bench book: what was read there, by whom and on which day. */
 export function BenchForm({ say, at, work, draft }: BenchFormProps) {
+  const form = useRef<HTMLFormElement>(null);
+  useEffect(() => {
+    // A line that is put right begins with what was read.
+    if (draft.instead !== null) form.current?.querySelector<HTMLElement>('[data-bench="reading"]')?.focus();
+  }, [draft.instead]);
   const task = at.tasks.find(({ what }) => what === draft.what) ?? at.tasks[0];
   if (task === undefined) return <p>{say('bench.nothing')}</p>;
   return (
     <form
+      ref={form}
       class="read"
       noValidate
       onSubmit={(event) => {

@@ -6,10 +6,12 @@ export interface BenchLinesProps {
   readonly say: BenchSay;
   readonly at: BenchAtSetup;
   readonly draft: BenchDraft;
+  /** The key that decides goes with its line: whoever pressed it goes on at the answer. */
+  readonly toAnswer: () => void;
 }
 
 /** The lines of the book that are about the setup in hand. None is changed: another stands for it. */
-export function BenchLines({ say, at, draft }: BenchLinesProps) {
+export function BenchLines({ say, at, draft, toAnswer }: BenchLinesProps) {
   return (
     <section class="bench-lines" aria-labelledby="bench-lines">
       <h3 id="bench-lines">{say('bench.lines')}</h3>
@@ -17,7 +19,7 @@ export function BenchLines({ say, at, draft }: BenchLinesProps) {
       <ul>
         {at.lines.map((line) => (
           <li key={line.line} data-line={line.line}>
-            <OneLine say={say} line={line} draft={draft} />
+            <OneLine say={say} line={line} draft={draft} toAnswer={toAnswer} />
           </li>
         ))}
       </ul>
@@ -26,8 +28,16 @@ export function BenchLines({ say, at, draft }: BenchLinesProps) {
   );
 }
 
-function OneLine({ say, line, draft }: Omit<BenchLinesProps, 'at'> & { readonly line: BenchLineView }) {
+function OneLine({
+  say,
+  line,
+  draft,
+  toAnswer,
+}: Omit<BenchLinesProps, 'at'> & { readonly line: BenchLineView }) {
   const number = { line: line.line };
+  const decide = async (use: 'yes' | 'no'): Promise<void> => {
+    if (await draft.decide(line, use)) toAnswer();
+  };
   const expected =
     line.expected === null ? '' : `; ${say('bench.line.expected', { expected: line.expected })}`;
   return (
@@ -51,12 +61,12 @@ function OneLine({ say, line, draft }: Omit<BenchLinesProps, 'at'> & { readonly 
             {say('bench.line.put-right', number)}
           </button>
           {line.isUsed && (
-            <button type="button" class="plain" onClick={() => void draft.decide(line, 'no')}>
+            <button type="button" class="plain" onClick={() => void decide('no')}>
               {say('bench.line.leave-out', number)}
             </button>
           )}
           {line.mayBeUsed && (
-            <button type="button" class="plain" onClick={() => void draft.decide(line, 'yes')}>
+            <button type="button" class="plain" onClick={() => void decide('yes')}>
               {say('bench.line.use', number)}
             </button>
           )}

@@ -1,3 +1,4 @@
+import { useRef } from 'preact/hooks';
 import type { BenchAtSetup, BenchLineAdded } from '../engine/bench-wire.ts';
 import type { BenchSay } from '../words/bench-words.ts';
 import { useBenchDraft } from './bench-draft.ts';
@@ -16,6 +17,7 @@ export interface BenchPartProps {
 export function BenchPart({ say, setup, work }: BenchPartProps) {
   const at = work.at?.setup === setup ? work.at : null;
   const draft = useBenchDraft(say, setup, work);
+  const answer = useRef<HTMLDivElement>(null);
   return (
     <details
       class="bench"
@@ -31,10 +33,10 @@ export function BenchPart({ say, setup, work }: BenchPartProps) {
       ) : (
         <BenchForm say={say} at={at} work={work} draft={draft} />
       )}
-      <div role="status" data-answer={work.answer === null ? 'none' : 'given'}>
+      <div ref={answer} tabIndex={-1} role="status" data-answer={work.answer === null ? 'none' : 'given'}>
         {work.answer !== null && <Answer say={say} answer={work.answer} />}
       </div>
-      {at !== null && <BenchLines say={say} at={at} draft={draft} />}
+      {at !== null && <BenchLines say={say} at={at} draft={draft} toAnswer={() => answer.current?.focus()} />}
       {at !== null && <Told say={say} at={at} />}
     </details>
   );

@@ -33,6 +33,8 @@ export interface BenchWork {
   readonly read: (setup: string, written: string) => void;
   readonly openBook: (file: File) => void;
   readonly takeBook: (isTaken: boolean) => void;
+  /** The kit names no book, and one is kept here for it: from now on it does. */
+  readonly takeKept: () => void;
 }
 
 export interface DoubtfulBook {
@@ -96,9 +98,9 @@ export function useBenchWork(language: 'en' | 'es', store: DeviceStore, work: Pr
     setLast({ texts: answer.texts ?? asked, answer });
     return answer.texts !== null;
   };
-  const putBook = async ({ name, text }: Pick<DoubtfulBook, 'name' | 'text'>): Promise<void> => {
+  const putBook = async (book: { readonly name?: string; readonly text: string }): Promise<void> => {
     const asked = work.textsNow();
-    const answer = await ask({ kind: 'book', name, text }, asked);
+    const answer = await ask({ kind: 'book', ...book }, asked);
     if (answer?.found === 'book' && answer.texts !== null) put(asked, answer.texts);
   };
   return {
@@ -132,9 +134,10 @@ export function useBenchWork(language: 'en' | 'es', store: DeviceStore, work: Pr
       setDoubtful(lost === 0 ? null : { ...book, lost });
       if (lost === 0) await putBook(book);
     },
+    takeKept: () => void putBook({ text: keptBook(work.textsNow()) }),
     takeBook: (isTaken) => {
       setDoubtful(null);
-      if (isTaken && doubtful !== null) void putBook(doubtful);
+      if (isTaken && doubtful !== null) void putBook({ name: doubtful.name, text: doubtful.text });
     },
   };
 }

@@ -1,3 +1,4 @@
+import { keptBook } from '../engine/bench-texts.ts';
 import type { FindingView, Texts } from '../engine/prepare-wire.ts';
 import type { BenchSay } from '../words/bench-words.ts';
 import type { PrepareSay } from '../words/prepare-words.ts';
@@ -18,6 +19,8 @@ export interface BookTextProps {
 export function BookText({ say, sayBench, texts, findings, bench }: BookTextProps) {
   const { doubtful } = bench;
   const book = texts.bench ?? null;
+  const isKept = book === null && keptBook(texts) !== '';
+  const hint = isKept ? 'bench.book.kept' : book === null ? 'bench.book.none' : 'bench.book.hint';
   return (
     <>
       <OneText
@@ -29,7 +32,14 @@ export function BookText({ say, sayBench, texts, findings, bench }: BookTextProp
         accept=".csv,text/csv,text/plain"
         open={bench.openBook}
       />
-      <p class="hint">{sayBench(book === null ? 'bench.book.none' : 'bench.book.hint')}</p>
+      <p class="hint">{sayBench(hint)}</p>
+      {hint === 'bench.book.kept' && (
+        <p>
+          <button type="button" onClick={bench.takeKept}>
+            {sayBench('bench.book.take-kept')}
+          </button>
+        </p>
+      )}
       <div role="alert">
         {doubtful !== null && (
           <div class="banner">

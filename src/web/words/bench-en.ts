@@ -42,6 +42,9 @@ export const benchEn = {
   'bench.line.use': 'Use line {line} all the same',
   'bench.book': 'Bench book',
   'bench.book.none': 'This kit names no bench book yet. The first reading begins one.',
+  'bench.book.kept':
+    'Lines about this kit are kept in this browser, and its file names no bench book: the key does not follow them.',
+  'bench.book.take-kept': 'Let the kit name the book that is kept',
   'bench.book.hint': 'Lines are only added to it. A line is put right by another one, above.',
   'bench.book.lost':
     'In {file} there are not all the lines that are kept here: {count} would be gone. Save the book that is kept first.',

@@ -44,6 +44,9 @@ export const benchEs: Readonly<Record<BenchKey, string>> = {
   'bench.line.use': 'Usar la línea {line} a pesar de todo',
   'bench.book': 'Libro de banco',
   'bench.book.none': 'Este kit aún no nombra ningún libro de banco. La primera lectura empieza uno.',
+  'bench.book.kept':
+    'En este navegador se guardan líneas de este kit y su archivo no nombra ningún libro de banco: la clave no las sigue.',
+  'bench.book.take-kept': 'Que el kit nombre el libro guardado',
   'bench.book.hint': 'Solo se le añaden líneas. Una línea se corrige con otra, arriba.',
   'bench.book.lost':
     'En {file} no están todas las líneas guardadas aquí: se perderían {count}. Guarde antes el libro que está aquí.',

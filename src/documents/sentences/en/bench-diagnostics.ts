@@ -4,7 +4,7 @@ export const benchDiagnostics = {
     what: 'a bench book that nobody has begun',
     here: 'there is no line in "{book}" yet',
     why: 'without bench readings the key follows the kit file alone',
-    help: 'nothing, or add the first reading with "handspike bench --setup ... --reading ... --by ..."; is the name of the file right?',
+    help: 'nothing, or add the first reading, on the page for preparing or with "handspike bench --setup ... --reading ... --by ..."; is the name of the file right?',
   },
   'bench-no-columns': {
     what: 'this is no bench book',

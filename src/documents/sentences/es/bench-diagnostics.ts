@@ -4,7 +4,7 @@ export const benchDiagnostics = {
     what: 'un libro de banco que nadie ha empezado',
     here: 'en "{book}" no hay todavía ninguna línea',
     why: 'sin lecturas de banco la clave sigue solo el archivo del kit',
-    help: 'nada, o añade la primera lectura con "handspike bench --setup ... --reading ... --by ..."; ¿está bien el nombre del archivo?',
+    help: 'nada, o añade la primera lectura, en la página para preparar o con "handspike bench --setup ... --reading ... --by ..."; ¿está bien el nombre del archivo?',
   },
   'bench-no-columns': {
     what: 'esto no es un libro de banco',
