@@ -60,6 +60,8 @@ export function BenchForm({ say, at, work, draft }: BenchFormProps) {
             );
           })}
         </select>
+        {/* A narrow field cuts the end off, which is what tells two choices apart. */}
+        <small aria-hidden="true">{task.words}</small>
       </label>
       <Written
         name="reading"
