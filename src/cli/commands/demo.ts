@@ -1,5 +1,6 @@
 import { prepare } from '../../core/prepare.ts';
 import { sheetOf } from '../../documents/prepare.ts';
+import { usualWishes } from '../../documents/sheets/sheets-of.ts';
 import { keyTable } from '../../documents/text/key-table.ts';
 import { readArguments } from '../arguments.ts';
 import { type Command, EXIT } from '../command.ts';
@@ -9,7 +10,7 @@ import { preparationFiles } from '../files.ts';
 import { hasErrors, tellErrors } from '../findings.ts';
 import { serveUntilEnded } from '../serving.ts';
 import { PAGES_FOLDER, writePages } from './pages.ts';
-import { PAPER_FOLDER, printSheets, usualWishes } from './print.ts';
+import { PAPER_FOLDER, printSheets } from './print.ts';
 import { portIn } from './serve.ts';
 
 export const demo: Command = {

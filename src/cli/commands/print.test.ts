@@ -1,7 +1,8 @@
 import { expect, test } from 'vitest';
 import { demoPrepared } from '../../../test/documents/demo-prepared.ts';
+import { sheetsOf, usualWishes } from '../../documents/sheets/sheets-of.ts';
 import { readArguments } from '../arguments.ts';
-import { sheetsOf, usualWishes, wishesOf } from './print.ts';
+import { wishesOf } from './print.ts';
 
 const visitWith = (lines: string) =>
   demoPrepared((text, file) =>

@@ -1,17 +1,12 @@
 import { spawn } from 'node:child_process';
 import { join, resolve } from 'node:path';
-import { planPeriod } from '../../core/period.ts';
 import { type Prepared, prepare } from '../../core/prepare.ts';
-import { otherThanOnCards, preparedForCards } from '../../core/prepare-cards.ts';
-import type { Period } from '../../core/rotation/class-period.ts';
-import { sheetIn } from '../../documents/pages/sheet-in.ts';
-import { sheetOf } from '../../documents/prepare.ts';
+import { otherThanOnCards } from '../../core/prepare-cards.ts';
 import type { Language } from '../../documents/sentences/language.ts';
 import { sentence } from '../../documents/sentences/sentence.ts';
-import type { Paper, SheetOfPaper } from '../../documents/sheets/block.ts';
-import { readersOf } from '../../documents/sheets/groups.ts';
+import type { Paper } from '../../documents/sheets/block.ts';
 import { sheetKinds } from '../../documents/sheets/list.ts';
-import type { PaperJob, SheetKind } from '../../documents/sheets/paper-job.ts';
+import { sheetsOf, usualWishes, type Wishes } from '../../documents/sheets/sheets-of.ts';
 import { type Arguments, readArguments } from '../arguments.ts';
 import { type Command, EXIT, type Terminal, UsageFault } from '../command.ts';
 import { preparationFiles, writeText } from '../files.ts';
@@ -66,21 +61,6 @@ function tellOtherThanOnCards(terminal: Terminal, prepared: Prepared, language: 
     );
 }
 
-export interface Wishes {
-  readonly only: readonly string[] | null;
-  readonly paper: Paper;
-  readonly cards: Language;
-  readonly key: Language;
-}
-
-/** Everything, on A4, in the languages of the visit. */
-export const usualWishes = ({ visit }: Prepared): Wishes => ({
-  only: null,
-  paper: 'a4',
-  cards: visit?.cardsIn ?? 'en',
-  key: visit?.keyIn ?? 'en',
-});
-
 /** Sets all sheets that are wished for, tells how far it is, and gives back the files' names. */
 export async function printSheets(
   terminal: Terminal,
@@ -102,45 +82,6 @@ export async function printSheets(
     typesetter.close();
   }
   return names;
-}
-
-/**
- * The sheets as blocks, before anything is set. What is laminated once is made from kit and activity
- * alone: nothing of a visit is within its reach.
- */
-export function sheetsOf(prepared: Prepared, { only, paper, cards, key }: Wishes): readonly SheetOfPaper[] {
-  const kinds = sheetKinds.filter(({ name }) => only === null || only.includes(name));
-  const jobOf = (of: Prepared, period: Period | null): PaperJob => ({
-    prepared: of,
-    sheet: sheetIn(key, sheetOf(of)),
-    paper,
-    period,
-    languages: { cards, key },
-  });
-  const isTimed = prepared.visit !== null && kinds.some((kind) => kind.isTimed === true);
-  const jobs = {
-    kit: jobOf(preparedForCards(prepared), null),
-    visit: jobOf(prepared, isTimed ? planPeriod(prepared) : null),
-  };
-  return kinds.flatMap(({ name, of, build }) => [
-    ...build(jobs[of]),
-    ...(name === 'cards' ? cardsForOthers(jobs.kit, prepared, build) : []),
-  ]);
-}
-
-/** Cards once more in each language that a group reads instead; what stands on a card knows nothing of it. */
-function cardsForOthers(
-  job: PaperJob,
-  { visit }: Prepared,
-  build: SheetKind['build'],
-): readonly SheetOfPaper[] {
-  const { cards, key } = job.languages;
-  const others = readersOf(visit, cards).filter(({ language }) => language !== cards);
-  return others.flatMap(({ language }) =>
-    build({ ...job, languages: { cards: language, key } })
-      .filter(({ name }) => name.startsWith('card-'))
-      .map((sheet) => ({ ...sheet, name: `${sheet.name}-${language}` })),
-  );
 }
 
 /** What is asked for on the command line; what is not, as the visit has it. */

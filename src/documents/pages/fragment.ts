@@ -35,7 +35,8 @@ export const fragment = (markup: string, within: string): string => {
 
 /** A style that this file does not know would be lost without a word: it is refused. */
 function attributeOf(style: string): string {
-  const attribute = AS_ATTRIBUTES[style];
+  const [, name, colour] = /^(fill|stroke):(#[0-9a-f]{6})$/.exec(style) ?? [];
+  const attribute = colour === undefined ? AS_ATTRIBUTES[style] : `${name}="${colour}"`;
   if (attribute === undefined) throw new RangeError(`no attribute for the style "${style}"`);
   return attribute;
 }

@@ -9,6 +9,7 @@ import type { Trouble } from '../../core/setups/trouble.ts';
 import type { Language } from '../sentences/language.ts';
 import { sentence } from '../sentences/sentence.ts';
 import { wrapped } from './columns.ts';
+import { type Outline, type OutlineLine, outlineText } from './outline.ts';
 import { notDefinedText, outcomeText } from './prediction-text.ts';
 
 /** A terminal that isn't wider still shows every line whole. */
@@ -28,62 +29,91 @@ export function adviceText(
   tables: readonly TableAdvice[],
   { wanted, seed, copies }: AdviceHead,
 ): string {
-  const ratio = percent(wanted.ratio);
-  const groups = percent(wanted.groups);
   return [
-    ...lines(0, sentence(language, 'advice.head', { copies, seed, ratio, groups })),
-    ...tables.flatMap((table) => ['', ...tableLines(language, prepared, table)]),
+    ...wrapped(adviceAbout(language, { wanted, seed, copies }), WIDTH),
+    ...adviceOutlines(language, prepared, tables).flatMap((each) => ['', ...outlineText(each, WIDTH)]),
     '',
-    ...lines(0, sentence(language, 'advice.not-searched', { copies })),
+    ...wrapped(adviceNotSearched(language, copies), WIDTH),
     '',
   ].join('\n');
 }
 
-function tableLines(language: Language, prepared: Prepared, table: TableAdvice): readonly string[] {
+/** What the figures say and how they were reckoned. */
+export const adviceAbout = (language: Language, { wanted, seed, copies }: AdviceHead): string =>
+  sentence(language, 'advice.head', {
+    copies,
+    seed,
+    ratio: percent(wanted.ratio),
+    groups: percent(wanted.groups),
+  });
+
+/** What nobody looked at. */
+export const adviceNotSearched = (language: Language, copies: number): string =>
+  sentence(language, 'advice.not-searched', { copies });
+
+/** A line of the advice; the first line of another way to set it up carries that way, for whoever wants it so. */
+export interface AdviceLine extends OutlineLine {
+  readonly offers?: Alternative;
+}
+
+/** The same, table by table, as it is said. */
+export const adviceOutlines = (
+  language: Language,
+  prepared: Prepared,
+  tables: readonly TableAdvice[],
+): readonly Outline<AdviceLine>[] => tables.map((table) => tableOutline(language, prepared, table));
+
+function tableOutline(language: Language, prepared: Prepared, table: TableAdvice): Outline<AdviceLine> {
   const { searched } = table;
   const spots = searched.spots.map(({ field, stage, others }) =>
     sentence(language, 'advice.searched.spot', { field: fieldText(language, field, stage), others }),
   );
-  return [
-    sentence(language, 'key.text.table', { mark: table.table, title: table.title }),
-    ...table.setups.flatMap((each) => setupLines(language, prepared, each)),
-    ...(table.pairs.length === 0 ? [`  ${sentence(language, 'advice.no-pairs')}`] : []),
-    ...table.pairs.flatMap((each) => pairLines(language, prepared, each)),
-    ...(searched.built === 0
-      ? []
-      : lines(
-          2,
-          `${sentence(language, 'advice.searched', {
-            built: searched.built,
-            most: MOST_CHANGES,
-            spots: spots.join(', '),
-          })}${searched.isComplete ? '' : ` ${sentence(language, 'advice.searched.cut', { most: MOST_BUILT })}`}`,
-        )),
-  ];
+  return {
+    heading: sentence(language, 'key.text.table', { mark: table.table, title: table.title }),
+    lines: [
+      ...table.setups.flatMap((each) => setupLines(language, prepared, each)),
+      ...(table.pairs.length === 0 ? [line(2, sentence(language, 'advice.no-pairs'))] : []),
+      ...table.pairs.flatMap((each) => pairLines(language, prepared, each)),
+      ...(searched.built === 0
+        ? []
+        : [
+            line(
+              2,
+              `${sentence(language, 'advice.searched', {
+                built: searched.built,
+                most: MOST_CHANGES,
+                spots: spots.join(', '),
+              })}${searched.isComplete ? '' : ` ${sentence(language, 'advice.searched.cut', { most: MOST_BUILT })}`}`,
+            ),
+          ]),
+    ],
+  };
 }
 
 /** What is the matter with a setup, and the nearest that work. */
-function setupLines(language: Language, prepared: Prepared, advice: SetupAdvice): readonly string[] {
+function setupLines(language: Language, prepared: Prepared, advice: SetupAdvice): readonly AdviceLine[] {
   const { at, troubles, cures, isCuredWithPair, wants } = advice;
   return [
-    ...troubles.flatMap((trouble) => lines(2, troubleText(language, at, trouble))),
+    ...troubles.map((trouble) => line(2, troubleText(language, at, trouble))),
     ...(isCuredWithPair
-      ? lines(4, sentence(language, 'advice.see-pair'))
+      ? [line(4, sentence(language, 'advice.see-pair'))]
       : cures.length > 0
         ? [
-            `    ${sentence(language, 'advice.works')}`,
+            line(4, sentence(language, 'advice.works')),
             ...cures.flatMap((cure, n) => alternativeLines(language, prepared, cure, n + 1)),
           ]
-        : [`    ${sentence(language, 'advice.nothing-works')}`]),
+        : [line(4, sentence(language, 'advice.nothing-works'))]),
     ...(wants === null
       ? []
-      : lines(
-          4,
-          sentence(language, 'advice.nothing-works.scale', {
-            graduation: forceFact(wants.graduation),
-            range: forceFact(wants.range),
-          }),
-        )),
+      : [
+          line(
+            4,
+            sentence(language, 'advice.nothing-works.scale', {
+              graduation: forceFact(wants.graduation),
+              range: forceFact(wants.range),
+            }),
+          ),
+        ]),
   ];
 }
 
@@ -96,7 +126,7 @@ function troubleText(
   return `! ${sentence(language, code, { setup: setup.mark, reason, ...facts })}`;
 }
 
-function pairLines(language: Language, prepared: Prepared, pair: PairAdvice): readonly string[] {
+function pairLines(language: Language, prepared: Prepared, pair: PairAdvice): readonly AdviceLine[] {
   const { first, second, shows, chance, isGood, alternatives } = pair;
   const head =
     shows === null
@@ -108,19 +138,19 @@ function pairLines(language: Language, prepared: Prepared, pair: PairAdvice): re
         });
   const stands = isNotDefined(chance) ? notDefinedText(language, chance) : chanceText(language, chance);
   return [
-    ...lines(2, head),
-    ...lines(4, stands),
-    ...(isGood ? [`    ${sentence(language, 'advice.good')}`] : []),
+    line(2, head),
+    line(4, stands),
+    ...(isGood ? [line(4, sentence(language, 'advice.good'))] : []),
     ...(alternatives.length > 0
       ? [
-          `    ${sentence(language, isNotDefined(chance) ? 'advice.works' : 'advice.better')}`,
+          line(4, sentence(language, isNotDefined(chance) ? 'advice.works' : 'advice.better')),
           ...alternatives.flatMap((each, n) =>
             alternativeLines(language, prepared, each, n + 1, pair.alsoWith),
           ),
         ]
       : isGood || isNotDefined(chance)
         ? []
-        : [`    ${sentence(language, 'advice.nothing-better')}`]),
+        : [line(4, sentence(language, 'advice.nothing-better'))]),
   ];
 }
 
@@ -153,10 +183,11 @@ const repeatsText = (language: Language, what: string, count: number | NotDefine
 function alternativeLines(
   language: Language,
   prepared: Prepared,
-  { changes, setups, shows, gains, costs }: Alternative,
+  offers: Alternative,
   number: number,
   alsoWith: PairAdvice['alsoWith'] = [],
-): readonly string[] {
+): readonly AdviceLine[] {
+  const { changes, setups, shows, gains, costs } = offers;
   const trades = (found: readonly Trade[]): string =>
     found.map(({ code, facts }) => sentence(language, code, facts)).join('; ');
   const changed = new Set(changes.flatMap(({ at }) => at));
@@ -165,13 +196,13 @@ function alternativeLines(
     .map((facts) => ({ code: 'advice.cost.also-with', facts: { ...facts } }));
   const [first = '', ...rest] = changes.map((change) => changeText(language, prepared, change));
   return [
-    ...lines(6, `${number}. ${first}`),
-    ...rest.flatMap((each) => lines(9, each)),
-    ...(gains.length === 0 ? [] : lines(9, sentence(language, 'advice.gains', { trades: trades(gains) }))),
-    ...lines(9, sentence(language, 'advice.costs', { trades: trades([...costs, ...besides]) })),
-    ...(shows.chance === null ? [] : lines(9, chanceText(language, shows.chance))),
-    ...setups.flatMap(({ setup, prediction }) =>
-      lines(
+    { ...line(6, `${number}. ${first}`), offers },
+    ...rest.map((each) => line(9, each)),
+    ...(gains.length === 0 ? [] : [line(9, sentence(language, 'advice.gains', { trades: trades(gains) }))]),
+    line(9, sentence(language, 'advice.costs', { trades: trades([...costs, ...besides]) })),
+    ...(shows.chance === null ? [] : [line(9, chanceText(language, shows.chance))]),
+    ...setups.map(({ setup, prediction }) =>
+      line(
         9,
         sentence(language, 'advice.then', { setup: setup.mark, outcome: outcomeText(language, prediction) }),
       ),
@@ -201,5 +232,4 @@ const fieldText = (language: Language, field: string, stage: number | null): str
 
 const percent = (share: number): number => Math.round(1000 * share) / 10;
 
-const lines = (indent: number, text: string): readonly string[] =>
-  wrapped(text, WIDTH - indent).map((line) => ' '.repeat(indent) + line);
+const line = (indent: number, text: string): OutlineLine => ({ indent, text });

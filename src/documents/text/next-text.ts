@@ -7,6 +7,7 @@ import type { Language } from '../sentences/language.ts';
 import { sentence } from '../sentences/sentence.ts';
 import { wrapped } from './columns.ts';
 import { measurementText } from './measurement-text.ts';
+import { type Outline, outlineText } from './outline.ts';
 import { plainJson } from './plain-json.ts';
 import { fineFigureIn, rangeText } from './prediction-text.ts';
 
@@ -15,29 +16,45 @@ const WIDTH = 100;
 
 /** What to measure next, table by table, with the good ranges before and after. */
 export function nextText(language: Language, prepared: Prepared, tables: readonly NextAtTable[]): string {
-  const say = (key: string, facts = {}) => sentence(language, key, facts);
   return [
-    ...wrapped(say('next.head'), WIDTH),
-    ...tables.flatMap(({ table, title, next }) => [
-      '',
-      say('key.text.table', { mark: table, title }),
-      ...(next === null
-        ? [`  ${say('next.nothing')}`]
-        : [
-            `  ${measurementText(language, next.measurement)}`,
-            ...(next.setups.some(isNarrower)
-              ? [
-                  ...next.setups.filter(isNarrower).map((at) => `    ${rangesOf(language, prepared, at)}`),
-                  `    (${say('next.width')})`,
-                ]
-              : [
-                  ...next.setups.filter(isBetterKnown).map((at) => `    ${halvesOf(language, prepared, at)}`),
-                  ...wrapped(`(${say('next.same-marks')})`, WIDTH - 4).map((line) => `    ${line}`),
-                ]),
-          ]),
-    ]),
+    ...wrapped(nextAbout(language), WIDTH),
+    ...nextOutlines(language, prepared, tables).flatMap((each) => ['', ...outlineText(each, WIDTH)]),
     '',
   ].join('\n');
+}
+
+/** What it is about. */
+export const nextAbout = (language: Language): string => sentence(language, 'next.head');
+
+/** The same, table by table, as it is said. */
+export const nextOutlines = (
+  language: Language,
+  prepared: Prepared,
+  tables: readonly NextAtTable[],
+): readonly Outline[] =>
+  tables.map(({ table, title, next }) => ({
+    heading: sentence(language, 'key.text.table', { mark: table, title }),
+    lines:
+      next === null
+        ? [{ indent: 2, text: sentence(language, 'next.nothing') }]
+        : [
+            { indent: 2, text: measurementText(language, next.measurement) },
+            ...narrowedTexts(language, prepared, next.setups).map((text) => ({ indent: 4, text })),
+          ],
+  }));
+
+function narrowedTexts(
+  language: Language,
+  prepared: Prepared,
+  setups: readonly NarrowedSetup[],
+): readonly string[] {
+  const narrower = setups.filter(isNarrower);
+  return narrower.length > 0
+    ? [...narrower.map((at) => rangesOf(language, prepared, at)), `(${sentence(language, 'next.width')})`]
+    : [
+        ...setups.filter(isBetterKnown).map((at) => halvesOf(language, prepared, at)),
+        `(${sentence(language, 'next.same-marks')})`,
+      ];
 }
 
 const isNarrower = ({ before, after }: NarrowedSetup): boolean =>
