@@ -77,14 +77,17 @@ function tableOutline(language: Language, prepared: Prepared, table: TableAdvice
       ...(searched.built === 0
         ? []
         : [
-            line(
-              2,
-              `${sentence(language, 'advice.searched', {
-                built: searched.built,
-                most: MOST_CHANGES,
-                spots: spots.join(', '),
-              })}${searched.isComplete ? '' : ` ${sentence(language, 'advice.searched.cut', { most: MOST_BUILT })}`}`,
-            ),
+            {
+              ...line(
+                2,
+                `${sentence(language, 'advice.searched', {
+                  built: searched.built,
+                  most: MOST_CHANGES,
+                  spots: spots.join(', '),
+                })}${searched.isComplete ? '' : ` ${sentence(language, 'advice.searched.cut', { most: MOST_BUILT })}`}`,
+              ),
+              tone: 'small' as const,
+            },
           ]),
     ],
   };

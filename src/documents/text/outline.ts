@@ -5,6 +5,8 @@ export interface OutlineLine {
   /** Letters from the edge. */
   readonly indent: number;
   readonly text: string;
+  /** How it was found, which comes after what was found. */
+  readonly tone?: 'small';
 }
 
 /** What is said of one table. */

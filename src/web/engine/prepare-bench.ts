@@ -75,7 +75,11 @@ export function prepareBench(): PrepareBench {
         return { view: { rows: tableRows(language, table), setup: null }, drawings: () => [] };
       const { kit: inKit, activity: inActivity, visit: inVisit } = sources(texts);
       const roots = { kit: inKit.root, activity: inActivity.root, visit: inVisit.root };
-      const groups = fieldGroups({ language, kit, activity, roots, parts: prepared.parts }, words, written);
+      const groups = fieldGroups(
+        { language, kit, activity, roots, visit: visit.file, parts: prepared.parts },
+        words,
+        written,
+      );
       return {
         view: { rows: tableRows(language, table), setup: setupView(language, table, prepared, groups) },
         drawings: () => setupDrawings(language, table, prepared),

@@ -1,8 +1,9 @@
 import type { Field, Fields } from '../../core/description/fields.ts';
 import type { Activity, ActivitySetup, ActivityTable, StageWords } from '../../core/files/activity.ts';
 import type { Path } from '../../core/files/context.ts';
-import { valueAt } from '../../core/files/edit-text.ts';
+import { nodeAt } from '../../core/files/edit-text.ts';
 import type { Node } from '../../core/files/node.ts';
+import { visitFields } from '../../core/files/visit-file.ts';
 import { machineWords, partKindNamed } from '../../core/files/vocabulary.ts';
 import type { Kit } from '../../core/kit/kit.ts';
 import { vocabulary } from '../../core/words.ts';
@@ -14,9 +15,18 @@ export interface FieldsOf {
   readonly kit: Kit;
   readonly activity: Activity;
   readonly roots: Readonly<Record<FileKind, Node | null>>;
+  /** Name of the visit file. */
+  readonly visit: string;
   /** Marks of the parts that stand in the setup today. */
   readonly parts: readonly string[];
 }
+
+/** The other two files are opened, not named in a field. */
+const { kit: _kit, activity: _activity, ...ofVisit } = visitFields;
+const VISIT_FIELDS: Fields = {
+  missing: { type: 'text', meaning: 'visit.field.missing', example: 'amber, teal' },
+  ...ofVisit,
+};
 
 /**
  * All that may be changed at a setup, from the descriptions which the machine, every setup and the kinds
@@ -42,6 +52,7 @@ export function fieldGroups(of: FieldsOf, table: ActivityTable, setup: ActivityS
     ...stages,
     { heading: table.mark, kind: null, fields: roleFields(of, table, [setup, ...setup.stages]) },
     ...of.parts.flatMap((mark) => partGroup(of, mark)),
+    { heading: of.visit, kind: null, fields: views(of, 'visit', [], VISIT_FIELDS) },
   ].filter(({ fields }) => fields.length > 0);
 }
 
@@ -76,9 +87,13 @@ function views(of: FieldsOf, file: FileKind, path: Path, fields: Fields): readon
     file,
     path: [...path, name],
     name,
-    value: valueAt(of.roots[file], [...path, name]) ?? '',
+    value: writtenAt(nodeAt(of.roots[file], [...path, name])),
     meaning: sentence(of.language, field.meaning),
     example: field.example,
     words: field.type === 'choice' ? field.of : field.type === 'yes-no' ? ['yes', 'no'] : [],
   }));
 }
+
+/** A list is shown with commas, as it may be written too. */
+const writtenAt = (node: Node | null): string =>
+  node?.kind === 'text' ? node.text : node?.kind === 'list' ? node.items.map(writtenAt).join(', ') : '';

@@ -71,24 +71,19 @@ function adviceFound(
   const head = { wanted: USUALLY_WANTED, seed: SEED, copies: COPIES };
   const about = [adviceAbout(language, head)];
   const marks = prepared.tables.map(({ mark }) => mark).filter((mark) => table === null || mark === table);
-  const outlines = marks.reduce<Studied['outlines']>((before, mark, n) => {
+  const outlines: Studied['outlines'][number][] = [];
+  for (const [n, mark] of marks.entries()) {
     if (marks.length > 1)
-      tell({
-        answer: 'so far',
-        done: n,
-        all: marks.length,
-        found: { ...NOTHING, about, outlines: before },
-      });
+      tell({ answer: 'so far', done: n, all: marks.length, found: { ...NOTHING, about, outlines } });
     const advice = advise(prepared, { wanted: head.wanted, seed: head.seed, tables: [mark] });
-    const said = adviceOutlines(language, prepared, advice).map(({ heading, lines }) => ({
-      heading,
-      lines: lines.map(({ indent, text, offers }) => ({
-        indent,
-        text,
-        ...(offers === undefined ? {} : { use: withOffer(texts, prepared, offers) }),
-      })),
-    }));
-    return [...before, ...said];
-  }, []);
+    for (const { heading, lines } of adviceOutlines(language, prepared, advice))
+      outlines.push({
+        heading,
+        lines: lines.map(({ offers, ...line }) => ({
+          ...line,
+          ...(offers === undefined ? {} : { use: withOffer(texts, prepared, offers) }),
+        })),
+      });
+  }
   return { about: [...about, adviceNotSearched(language, COPIES)], outlines };
 }

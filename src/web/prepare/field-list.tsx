@@ -33,7 +33,7 @@ export function FieldList({ say, setup, groups, turn, edit }: FieldListProps) {
             {rest.length > 0 && (
               <details>
                 <summary>
-                  {say('prepare.unwritten')}: {rest.length}
+                  {say('prepare.unwritten')}: {rest.map(({ name }) => name).join(', ')}
                 </summary>
                 {show(rest)}
               </details>
@@ -49,6 +49,7 @@ const placeOf = (field: FieldView | undefined): string => `${field?.file} ${fiel
 
 function headingOf(say: PrepareSay, setup: string, { heading, kind, fields }: FieldGroup): string {
   if (kind !== null) return say('prepare.of-part', { mark: heading, kind });
+  if (fields[0]?.file === 'visit') return say('prepare.of-visit', { mark: heading });
   if (heading === setup) return say('prepare.of-setup', { mark: heading });
   const isTable = fields[0]?.path.includes('roles') === true;
   return say(isTable ? 'prepare.of-table' : 'prepare.of-stage', { mark: heading });

@@ -1,6 +1,6 @@
-import { useEffect, useMemo } from 'preact/hooks';
+import { useEffect, useMemo, useState } from 'preact/hooks';
 import type { DeviceStore } from '../device/device-store.ts';
-import type { FindingView, Texts } from '../engine/prepare-wire.ts';
+import type { FindingView, Texts, Whole } from '../engine/prepare-wire.ts';
 import { benchSayIn } from '../words/bench-words.ts';
 import { prepareSayIn } from '../words/prepare-words.ts';
 import { ArrivalPart } from './arrival-part.tsx';
@@ -9,6 +9,8 @@ import { useBenchWork } from './bench-work.ts';
 import { demoTexts } from './demo-texts.ts';
 import { FieldList } from './field-list.tsx';
 import { FileTexts } from './file-texts.tsx';
+import { Follows } from './follows.tsx';
+import { type Beside, KeptBeside } from './kept-beside.tsx';
 import { usePrepareWork } from './prepare-work.ts';
 import { SetupFigures } from './setup-figures.tsx';
 import { SetupList } from './setup-list.tsx';
@@ -20,6 +22,7 @@ export interface PrepareScreenProps {
 }
 
 const NOTHING_FOUND: readonly FindingView[] = [];
+const NO_TABLES: Whole['tables'] = [];
 
 /** Prepare: what will each setup read, and what should I change tonight? */
 export function PrepareScreen({ language, store, first }: PrepareScreenProps) {
@@ -28,6 +31,7 @@ export function PrepareScreen({ language, store, first }: PrepareScreenProps) {
   const work = usePrepareWork(language, store, first);
   const bench = useBenchWork(language, store, work);
   const { history, whole, setup, groups, undo, redo } = work;
+  const [beside, setBeside] = useState<Beside | null>(null);
   useEffect(() => {
     const onKey = (event: KeyboardEvent): void => {
       if (!(event.ctrlKey || event.metaKey) || event.altKey) return;
@@ -68,6 +72,20 @@ export function PrepareScreen({ language, store, first }: PrepareScreenProps) {
     () => <ArrivalPart say={sayBench} work={bench} edit={work.edit} />,
     [bench.arrival, bench.trials],
   );
+  const follows = useMemo(
+    () => (
+      <Follows
+        say={say}
+        language={language}
+        texts={history.now}
+        tables={whole?.tables ?? NO_TABLES}
+        table={setup?.table ?? ''}
+        isSettled={work.isSettled}
+        put={work.put}
+      />
+    ),
+    [history.now, whole, setup?.table, work.isSettled],
+  );
   return (
     <>
       <header class="prepare-head">
@@ -106,13 +124,19 @@ export function PrepareScreen({ language, store, first }: PrepareScreenProps) {
             </section>
           ) : (
             <>
-              <SetupFigures
-                say={say}
-                view={setup}
-                drawings={work.drawings}
-                isBuilt={work.isBuilt}
-                findings={findings}
-              />
+              <div class={beside === null ? 'in-hand' : 'in-hand compared'}>
+                <SetupFigures
+                  say={say}
+                  view={setup}
+                  drawings={work.drawings}
+                  isBuilt={work.isBuilt}
+                  findings={findings}
+                  keepBeside={() =>
+                    setBeside({ view: setup, drawings: work.drawings, kit: history.now.kit.name })
+                  }
+                />
+                {beside !== null && <KeptBeside say={say} beside={beside} takeAway={() => setBeside(null)} />}
+              </div>
               <div class="at-setup">
                 {onBench}
                 {fields}
@@ -121,6 +145,7 @@ export function PrepareScreen({ language, store, first }: PrepareScreenProps) {
           )}
         </div>
         {onArrival}
+        {follows}
         {files}
       </main>
     </>

@@ -8,10 +8,11 @@ export interface SetupFiguresProps {
   readonly drawings: readonly DrawingView[];
   readonly isBuilt: boolean;
   readonly findings: readonly FindingView[];
+  readonly keepBeside: () => void;
 }
 
 /** One setup: how it stands, what it will read, what the schoolbook says and why the two differ. */
-export function SetupFigures({ say, view, drawings, isBuilt, findings }: SetupFiguresProps) {
+export function SetupFigures({ say, view, drawings, isBuilt, findings, keepBeside }: SetupFiguresProps) {
   const here = findings.filter((each) => isAt(each, view));
   return (
     <section class={isBuilt ? 'figures' : 'figures before'} aria-labelledby="setup-in-hand">
@@ -59,6 +60,11 @@ export function SetupFigures({ say, view, drawings, isBuilt, findings }: SetupFi
           </>
         )}
       </dl>
+      <div class="acts">
+        <button type="button" data-act="keep-beside" onClick={keepBeside}>
+          {say('prepare.beside')}
+        </button>
+      </div>
       {here.length > 0 && (
         <>
           <h3>{say('prepare.found-here')}</h3>
@@ -78,6 +84,8 @@ const isAt = ({ file, path }: FindingView, { groups }: SetupView): boolean =>
       (field) =>
         field.file === file &&
         path.length >= field.path.length - 1 &&
+        // What is found in the head of a file is at its own field only.
+        (field.path.length > 1 || field.path[0] === path[0]) &&
         field.path.slice(0, -1).every((step, n) => step === path[n]),
     ),
   );
