@@ -73,7 +73,7 @@ const filesForWorker: Plugin = {
 
 /** A group's tablet isn't made to keep the engines: nobody prepares on it or leads the talk. */
 const isOfTheDesk = (name: string): boolean =>
-  /^assets\/(engine-thread|prepare|talk-thread|discuss|picture)-/.test(name);
+  /^assets\/(engine-thread|new-kit|prepare|talk-thread|discuss|picture)-/.test(name);
 
 /** Pages that any host of files can hold find their files beside themselves, wherever they are put. */
 const addressesOfAnyHost: Plugin = {

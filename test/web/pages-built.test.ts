@@ -71,7 +71,7 @@ describe('the pages as they are built', () => {
     for (const name of readdirSync(join(WEB, 'assets')))
       expect([name, worker.includes(`/assets/${name}`)]).toEqual([
         name,
-        !/^(engine-thread|prepare|talk-thread|discuss|picture)-/.test(name),
+        !/^(engine-thread|new-kit|prepare|talk-thread|discuss|picture)-/.test(name),
       ]);
     expect(worker).not.toContain('__FILES__');
   });

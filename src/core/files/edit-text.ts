@@ -47,7 +47,7 @@ export function valueAt(root: Node | null, path: Path): string | null {
 export const nodeAt = (root: Node | null, path: Path): Node | null =>
   path.reduce<Node | null>(stepInto, root);
 
-function stepInto(node: Node | null, step: string | number): Node | null {
+export function stepInto(node: Node | null, step: string | number): Node | null {
   if (node?.kind === 'map' && typeof step === 'string') return entryOf(node, step)?.node ?? null;
   if (node?.kind === 'list' && typeof step === 'number') return node.items[step] ?? null;
   return null;
@@ -69,9 +69,9 @@ function spliced(text: string, [from, to]: Range, value: string, node: Node): st
   return `${text.slice(0, from)}${value}${tail}${text.slice(to)}`;
 }
 
-const isFlow = (text: string, map: MapNode): boolean => text[map.range[0]] === '{';
+export const isFlow = (text: string, map: MapNode): boolean => text[map.range[0]] === '{';
 
-function added(text: string, map: MapNode, pair: string): string {
+export function added(text: string, map: MapNode, pair: string): string {
   const last = map.entries.at(-1);
   const end = last === undefined ? map.range[0] + 1 : endOf(text, last.node, last.keyRange);
   if (isFlow(text, map)) return `${text.slice(0, end)}${last ? ', ' : ' '}${pair}${text.slice(end)}`;
@@ -85,7 +85,7 @@ function added(text: string, map: MapNode, pair: string): string {
 }
 
 /** Where a value ends on its own last line, without the breaks behind it. */
-function endOf(text: string, node: Node, keyRange: Range): number {
+export function endOf(text: string, node: Node, keyRange: Range): number {
   if (node.kind === 'empty') return text.indexOf(':', keyRange[1]) + 1;
   const deepest = node.kind === 'map' && !isFlow(text, node) ? node.entries.at(-1) : undefined;
   if (deepest !== undefined) return endOf(text, deepest.node, deepest.keyRange);

@@ -1,8 +1,9 @@
 import type { Diagnostic } from '../../core/diagnostics/diagnostic.ts';
 import type { Activity } from '../../core/files/activity.ts';
 import { readActivityFile } from '../../core/files/activity-file.ts';
-import { withValue } from '../../core/files/edit-text.ts';
+import type { Path } from '../../core/files/context.ts';
 import { withValueInTree } from '../../core/files/edit-tree.ts';
+import { withGrown } from '../../core/files/grow-text.ts';
 import { readKitFile } from '../../core/files/kit-file.ts';
 import { locate } from '../../core/files/locate.ts';
 import type { SourceFile, SourceText } from '../../core/files/source-text.ts';
@@ -10,7 +11,7 @@ import { readVisitFile } from '../../core/files/visit-file.ts';
 import type { YamlTree } from '../../core/files/yaml-tree.ts';
 import { type Prepared, type PreparedTable, prepare, prepareOne } from '../../core/prepare.ts';
 import { vocabulary } from '../../core/words.ts';
-import { findingsText } from '../../documents/text/findings-text.ts';
+import { findingSaid, findingsText } from '../../documents/text/findings-text.ts';
 import type {
   AskedNow,
   AskedWhole,
@@ -52,14 +53,16 @@ export function prepareBench(): PrepareBench {
     activity: readers.activity.of(texts.activity).source,
     visit: readers.visit.of(texts.visit).source,
   });
+  const editedOnce = (texts: Texts, { file, path, value }: Edit): Texts | null => {
+    const tree = readers[file].treeOf(texts[file]);
+    const fresh = withValueInTree(tree, path, value);
+    if (fresh !== null) readers[file].follow(fresh);
+    const text = fresh?.source.text ?? withGrown(tree.source, path, value);
+    return text === null ? null : { ...texts, [file]: { ...texts[file], text } };
+  };
   return {
-    edited: (texts, { file, path, value }) => {
-      const tree = readers[file].treeOf(texts[file]);
-      const fresh = withValueInTree(tree, path, value);
-      if (fresh !== null) readers[file].follow(fresh);
-      const text = fresh?.source.text ?? withValue(tree.source, path, value);
-      return text === null ? null : { ...texts, [file]: { ...texts[file], text } };
-    },
+    edited: (texts, { and = [], ...edit }) =>
+      [edit, ...and].reduce<Texts | null>((before, each) => before && editedOnce(before, each), texts),
     now: ({ texts, language, chosen }) => {
       const { kit } = readers.kit.of(texts.kit);
       const { activity } = readers.activity.of(texts.activity);
@@ -120,11 +123,16 @@ function findingViews(language: 'en' | 'es', texts: Texts, prepared: Prepared): 
         severity: diagnostic.severity,
         code: diagnostic.code,
         text: findingsText(language, prepared.sources, [diagnostic])[0] ?? diagnostic.code,
-        path: diagnostic.at.path,
+        words: findingSaid(language, diagnostic),
+        path: placeOfAnswer(diagnostic),
       },
     ];
   });
 }
+
+/** What is missing is put right where it will stand. */
+const placeOfAnswer = ({ code, at, facts }: Diagnostic): Path =>
+  code === 'missing-key' && typeof facts.key === 'string' ? [...at.path, facts.key] : at.path;
 
 /** A reader that knows the last file it was given, and its tree. */
 function lastOf<T extends { readonly source: SourceFile; readonly diagnostics: readonly Diagnostic[] }>(

@@ -22,6 +22,8 @@ export interface Edit {
   readonly file: FileKind;
   readonly path: Path;
   readonly value: string;
+  /** What is written with it in the same step. */
+  readonly and?: readonly Edit[];
 }
 
 export interface Chosen {
@@ -135,5 +137,7 @@ export interface FindingView {
   readonly severity: Severity;
   readonly code: string;
   readonly text: string;
+  /** The same without the line of the file: what is wrong, why, and what can be done. */
+  readonly words: Readonly<Record<'what' | 'here' | 'why' | 'help', string>>;
   readonly path: Path;
 }

@@ -1,6 +1,6 @@
-import { useEffect, useState } from 'preact/hooks';
 import type { Edit, FieldGroup, FieldView } from '../engine/prepare-wire.ts';
 import type { PrepareSay } from '../words/prepare-words.ts';
+import { FieldControl, idOf, placeOf } from './field-control.tsx';
 import { useKeptNodes } from './kept-nodes.ts';
 
 export interface FieldListProps {
@@ -45,8 +45,6 @@ export function FieldList({ say, setup, groups, turn, edit }: FieldListProps) {
   );
 }
 
-const placeOf = (field: FieldView | undefined): string => `${field?.file} ${field?.path.join(' ')}`;
-
 function headingOf(say: PrepareSay, setup: string, { heading, kind, fields }: FieldGroup): string {
   if (kind !== null) return say('prepare.of-part', { mark: heading, kind });
   if (fields[0]?.file === 'visit') return say('prepare.of-visit', { mark: heading });
@@ -59,50 +57,13 @@ interface OneFieldProps extends Pick<FieldListProps, 'say' | 'turn' | 'edit'> {
   readonly field: FieldView;
 }
 
-/** What is being typed stays as it is typed, whatever the engine makes of it meanwhile. */
 function OneField({ say, field, turn, edit }: OneFieldProps) {
-  const { file, path, name, value, words, meaning, example } = field;
-  const [draft, setDraft] = useState<string | null>(null);
-  useEffect(() => setDraft(null), [turn]);
-  const id = placeOf(field).replaceAll(/[^\w-]/g, '-');
-  const write = (text: string): void => edit({ file, path, value: text });
+  const { name, meaning } = field;
+  const id = idOf(field);
   return (
     <p class="field">
       <label for={id}>{name}</label>
-      {words.length > 0 ? (
-        <select
-          id={id}
-          value={value}
-          data-field={name}
-          aria-describedby={`${id}-says`}
-          onChange={(event) => write(event.currentTarget.value)}
-        >
-          {[...new Set(['', value, ...words])].map((word) => (
-            <option key={word} value={word}>
-              {word === '' ? say('prepare.unwritten') : word}
-            </option>
-          ))}
-        </select>
-      ) : (
-        <input
-          id={id}
-          value={draft ?? value}
-          data-field={name}
-          placeholder={example}
-          autocomplete="off"
-          spellcheck={false}
-          aria-describedby={`${id}-says`}
-          onInput={(event) => {
-            setDraft(event.currentTarget.value);
-            // A field that is emptied on the way to something else is not taken out of the file.
-            if (event.currentTarget.value.trim() !== '') write(event.currentTarget.value);
-          }}
-          onBlur={() => {
-            if (draft?.trim() === '') write('');
-            setDraft(null);
-          }}
-        />
-      )}
+      <FieldControl field={field} turn={turn} edit={edit} unwritten={say('prepare.unwritten')} />
       <small id={`${id}-says`}>{meaning}</small>
     </p>
   );

@@ -11,6 +11,7 @@ import { FieldList } from './field-list.tsx';
 import { FileTexts } from './file-texts.tsx';
 import { Follows } from './follows.tsx';
 import { type Beside, KeptBeside } from './kept-beside.tsx';
+import { useNewKit } from './new-kit/use-new-kit.tsx';
 import { usePrepareWork } from './prepare-work.ts';
 import { SetupFigures } from './setup-figures.tsx';
 import { SetupList } from './setup-list.tsx';
@@ -32,6 +33,7 @@ export function PrepareScreen({ language, store, first }: PrepareScreenProps) {
   const bench = useBenchWork(language, store, work);
   const { history, whole, setup, groups, undo, redo } = work;
   const [beside, setBeside] = useState<Beside | null>(null);
+  const newKit = useNewKit(language, say, store, work);
   useEffect(() => {
     const onKey = (event: KeyboardEvent): void => {
       if (!(event.ctrlKey || event.metaKey) || event.altKey) return;
@@ -101,6 +103,7 @@ export function PrepareScreen({ language, store, first }: PrepareScreenProps) {
           <button type="button" class="plain" onClick={() => work.put(demoTexts)}>
             {say('prepare.demo')}
           </button>
+          {newKit.ways}
           <span class="hint" data-state={work.isSettled ? 'settled' : 'working'}>
             {state}.
           </span>
@@ -114,40 +117,44 @@ export function PrepareScreen({ language, store, first }: PrepareScreenProps) {
           </p>
         )}
       </header>
-      <main class="prepare-place">
-        <div class="at-hand">
-          {list}
-          {setup === null ? (
-            <section class="figures">
-              <h2>{say('prepare.none')}</h2>
-              <p>{say(work.isSettled ? 'prepare.none.say' : 'prepare.working')}</p>
-            </section>
-          ) : (
-            <>
-              <div class={beside === null ? 'in-hand' : 'in-hand compared'}>
-                <SetupFigures
-                  say={say}
-                  view={setup}
-                  drawings={work.drawings}
-                  isBuilt={work.isBuilt}
-                  findings={findings}
-                  keepBeside={() =>
-                    setBeside({ view: setup, drawings: work.drawings, kit: history.now.kit.name })
-                  }
-                />
-                {beside !== null && <KeptBeside say={say} beside={beside} takeAway={() => setBeside(null)} />}
-              </div>
-              <div class="at-setup">
-                {onBench}
-                {fields}
-              </div>
-            </>
-          )}
-        </div>
-        {onArrival}
-        {follows}
-        {files}
-      </main>
+      {newKit.sheet ?? (
+        <main class="prepare-place">
+          <div class="at-hand">
+            {list}
+            {setup === null ? (
+              <section class="figures">
+                <h2>{say('prepare.none')}</h2>
+                <p>{say(work.isSettled ? 'prepare.none.say' : 'prepare.working')}</p>
+              </section>
+            ) : (
+              <>
+                <div class={beside === null ? 'in-hand' : 'in-hand compared'}>
+                  <SetupFigures
+                    say={say}
+                    view={setup}
+                    drawings={work.drawings}
+                    isBuilt={work.isBuilt}
+                    findings={findings}
+                    keepBeside={() =>
+                      setBeside({ view: setup, drawings: work.drawings, kit: history.now.kit.name })
+                    }
+                  />
+                  {beside !== null && (
+                    <KeptBeside say={say} beside={beside} takeAway={() => setBeside(null)} />
+                  )}
+                </div>
+                <div class="at-setup">
+                  {onBench}
+                  {fields}
+                </div>
+              </>
+            )}
+          </div>
+          {onArrival}
+          {follows}
+          {files}
+        </main>
+      )}
     </>
   );
 }

@@ -94,17 +94,21 @@ export function usePrepareWork(language: 'en' | 'es', store: DeviceStore, first:
   };
   const hearNow = (answer: AnsweredNow, edit: Edit | null): void => {
     const found = answer.now?.setup ?? null;
-    const text = edit === null ? undefined : answer.texts?.[edit.file].text;
+    const written = edit === null ? null : answer.texts;
     setFlags((before) => ({
       ...before,
       isSettled: false,
       isBuilt: found !== null,
-      isRefused: edit !== null && text === undefined,
+      isRefused: edit !== null && written === null,
     }));
     heard.current = answer.now;
-    if (edit !== null && text !== undefined) {
-      const { file, path } = edit;
-      const texts = { ...now.current.now, [file]: { ...now.current.now[file], text } };
+    if (edit !== null && written !== null) {
+      const { file, path, and = [] } = edit;
+      const changed = [file, ...and.map((each) => each.file)];
+      const before = now.current.now;
+      const after = (kind: FileKind) =>
+        changed.includes(kind) ? { ...before[kind], text: written[kind].text } : before[kind];
+      const texts = { ...before, kit: after('kit'), activity: after('activity'), visit: after('visit') };
       now.current = stepped(texts, JSON.stringify([file, path]));
     }
     if (found === null || placeOf(found) !== inHand.current) showRest();

@@ -7,6 +7,8 @@ export const prepareEn = {
   'prepare.kept': 'Kept in this browser',
   'prepare.not-kept': 'Not kept: this browser keeps nothing. Save the files before you leave.',
   'prepare.demo': 'Start again from the boathouse',
+  'prepare.new-kit': 'New kit, by questions',
+  'prepare.add-to-kit': 'Add to this kit, by questions',
   'prepare.working': 'Reckoning the rest',
   'prepare.settled': 'All tables are reckoned',
   'prepare.stopped': 'The engine could not be loaded. Load this page again.',

@@ -9,6 +9,8 @@ export const prepareEs: Readonly<Record<PrepareKey, string>> = {
   'prepare.kept': 'Guardado en este navegador',
   'prepare.not-kept': 'Sin guardar: este navegador no guarda nada. Guarde los archivos antes de irse.',
   'prepare.demo': 'Empezar otra vez con el cobertizo de botes',
+  'prepare.new-kit': 'Kit nuevo, con preguntas',
+  'prepare.add-to-kit': 'Añadir a este kit, con preguntas',
   'prepare.working': 'Calculando el resto',
   'prepare.settled': 'Todas las mesas están calculadas',
   'prepare.stopped': 'No se pudo cargar el cálculo. Cargue esta página otra vez.',

@@ -5,6 +5,8 @@ import { discussEn } from './discuss-en.ts';
 import { discussEs } from './discuss-es.ts';
 import { en } from './en.ts';
 import { es } from './es.ts';
+import { newKitEn } from './new-kit-en.ts';
+import { newKitEs } from './new-kit-es.ts';
 import { prepareEn } from './prepare-en.ts';
 import { prepareEs } from './prepare-es.ts';
 import { teacherEn } from './teacher-en.ts';
@@ -35,6 +37,7 @@ it.each([
   ['for preparing', prepareEn, prepareEs],
   ['of the talk', discussEn, discussEs],
   ['for readings on the bench', benchEn, benchEs],
+  ['with questions about a new kit', newKitEn, newKitEs],
 ] as const)(
   'what the page %s says is said in both languages, with the same facts',
   (_page, english, spanish) => {

@@ -13,7 +13,8 @@ export const sentences = {
   'lever.bar': 'bar',
   'lever.field.mass-centre': 'distance from the left end to the point where the bar balances',
   'lever.field.first-hole': 'distance from the left end to hole 1',
-  'lever.field.hole-spacing': 'distance from one hole to the next',
+  'lever.field.hole-spacing':
+    'distance from one hole to the next: measure from the first to the last, and divide by one less than the holes',
   'lever.field.holes': 'how many holes the bar has',
   'lever.field.pin-diameter': 'diameter of the pin that the bar turns on',
   'lever.field.pin-friction': 'friction of the pin in its hole: a number, or a kind of bearing',

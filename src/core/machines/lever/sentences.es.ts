@@ -15,7 +15,8 @@ export const sentences = {
   'lever.bar': 'barra',
   'lever.field.mass-centre': 'distancia del extremo izquierdo al punto donde la barra queda en equilibrio',
   'lever.field.first-hole': 'distancia del extremo izquierdo al agujero 1',
-  'lever.field.hole-spacing': 'distancia de un agujero al siguiente',
+  'lever.field.hole-spacing':
+    'distancia de un agujero al siguiente: se mide del primero al último y se divide entre los agujeros menos uno',
   'lever.field.holes': 'cuántos agujeros tiene la barra',
   'lever.field.pin-diameter': 'diámetro del pasador sobre el que gira la barra',
   'lever.field.pin-friction': 'rozamiento del pasador en su agujero: un número, o un tipo de cojinete',

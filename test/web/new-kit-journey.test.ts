@@ -1,0 +1,382 @@
+import { readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import type { Browser, BrowserContext, Page } from 'playwright-core';
+import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, test } from 'vitest';
+import { unitLabel } from '../../src/documents/printing/reading-text.ts';
+import { scratchFolder } from '../cli/scratch-folder.ts';
+import { runCommand } from '../command-line.ts';
+import { buildPagesWhereStale } from './built-pages.ts';
+import { openChromium } from './chromium.ts';
+import { axeFaults, tooWide } from './group-page.ts';
+import { staticHost } from './static-host.ts';
+
+const scratch = scratchFolder();
+const soon = { timeout: 15_000, interval: 50 };
+let browser: Browser | undefined;
+let host: Awaited<ReturnType<typeof staticHost>>;
+
+beforeAll(async () => {
+  await buildPagesWhereStale();
+  host = await staticHost('/some/where/');
+}, 120_000);
+beforeEach(async (context) => {
+  browser ??= await openChromium(context);
+}, 60_000);
+afterEach(async () => {
+  for (const context of browser?.contexts() ?? []) await context.close();
+});
+afterAll(async () => {
+  await browser?.close();
+  await host?.stop();
+});
+
+async function opened(options = {}, context?: BrowserContext): Promise<Page> {
+  if (browser === undefined) throw new Error('the browser is not open');
+  const own = context ?? (await browser.newContext({ viewport: { width: 1440, height: 900 }, ...options }));
+  const page = await own.newPage();
+  await page.goto(`${host.address}prepare.html`);
+  await settled(page);
+  return page;
+}
+
+const settled = (page: Page) => page.waitForSelector('[data-state="settled"]');
+const picture = async (page: Page, name: string): Promise<void> => {
+  if (process.env.PICTURES !== undefined)
+    await page.screenshot({ path: `${process.env.PICTURES}/new-kit-${name}.png`, fullPage: true });
+};
+
+/** The parts list of the ferry crates, as it is written on a sheet of paper. */
+const PARTS: readonly (readonly [mark: string, kind: string, answers: Readonly<Record<string, string>>])[] = [
+  [
+    'metre stick',
+    'bar',
+    { length: '100 cm', mass: '4 1/8 oz', 'mass centre': '49.8 cm', 'pin diameter': '1/8 in' },
+  ],
+  ['plank', 'board', { length: '36 in' }],
+  ['cart', 'cart', { mass: '6 1/2 oz', 'wheel diameter': '1 1/4 in', 'axle diameter': '3/32 in' }],
+  ['block', 'block', { mass: '5 3/4 oz', faces: 'wood on wood' }],
+  ['single A', 'pulley block', { sheaves: '1', mass: '1 1/4 oz' }],
+  ['double', 'pulley block', { sheaves: '2', mass: '2 3/8 oz' }],
+  ['cord', 'line', { thickness: '1/16 in' }],
+  [
+    'reel',
+    'windlass',
+    {
+      'axle diameter': '1 in ± 1/64 in',
+      mass: '9 oz',
+      'crank length': '3 8/16 in',
+      'bearing diameter': '5/16 in',
+    },
+  ],
+  [
+    'bolt',
+    'screw',
+    { thread: '1/2-13', 'head mass': '3 oz', 'lever arm': '1 1/2 in', 'collar diameter': '5/8 in' },
+  ],
+  [
+    'doorstop',
+    'wedge',
+    {
+      'kind of wedge': 'splitting',
+      length: '5.0 in',
+      mass: '2 1/4 oz',
+      thickness: '1 4/16 in',
+      'face friction': '0.3 ± 0.03',
+    },
+  ],
+  ['elastics', 'cords', { stiffness: '2.0 lbf/in', 'pre-tension': '0.50 lbf', 'most opening': '1 1/2 in' }],
+  ['pound', 'weight', { of: '16.0 oz' }],
+  ['two pounds', 'weight', { of: '2 lb 0.0 oz' }],
+  ['W200', 'weight', { of: '200 g' }],
+  ['ounce scale', 'spring scale', { range: '32 ozf', graduation: '1 ozf', mass: '2 1/2 oz' }],
+  ['gram scale', 'spring scale', { range: '500 gf', graduation: '10 gf', mass: '55 g' }],
+  ['dual scale', 'spring scale', { range: '10 N', graduation: '0.2 N', mass: '3 1/8 oz' }],
+];
+
+const go = async (page: Page, step: string): Promise<void> => {
+  await page.locator('.new-kit nav button', { hasText: step }).click();
+};
+
+/** Answers a question inside a place, opening what is folded if it has to. */
+async function answer(page: Page, place: string, name: string, value: string): Promise<void> {
+  const field = page.locator(`${place} [data-field="${name}"]`).first();
+  if (!(await field.isVisible())) await page.locator(`${place} .questions details > summary`).first().click();
+  if ((await field.evaluate((node) => node.tagName)) === 'SELECT') await field.selectOption(value);
+  else await field.fill(value);
+}
+
+async function addPart(page: Page, [mark, kind, answers]: (typeof PARTS)[number]): Promise<void> {
+  await page.locator('#newkit-kind').selectOption(kind);
+  await page.locator('#newkit-mark').fill(mark);
+  await page.keyboard.press('Enter');
+  const place = `[data-part="${mark}"]`;
+  await page.waitForSelector(place);
+  for (const [name, value] of Object.entries(answers)) await answer(page, place, name, value);
+}
+
+const textOf = (page: Page, file: string) => page.locator(`[data-file="${file}"] textarea`).inputValue();
+
+/** The three files as the last sheet hands them over, in a folder of their own. */
+async function saved(page: Page): Promise<string> {
+  for (const button of await page.locator('.sheet .acts button', { hasText: '.yaml' }).all()) {
+    const [file] = await Promise.all([page.waitForEvent('download'), button.click()]);
+    await file.saveAs(join(scratch, file.suggestedFilename()));
+  }
+  return scratch;
+}
+
+const newKit = async (page: Page, name = 'New kit, by questions'): Promise<void> => {
+  await page.getByRole('button', { name }).click();
+  await page.waitForSelector('.new-kit[data-step="kit"] .question');
+};
+
+/** Three parts that make a lever, and a table with it. */
+async function smallestKit(page: Page): Promise<void> {
+  await newKit(page);
+  await answer(page, '.sheet', 'serial', 'SH-2');
+  await answer(page, '.sheet', 'name', 'Stick');
+  await go(page, 'Parts');
+  for (const part of PARTS.filter(([mark]) => ['metre stick', 'pound', 'ounce scale'].includes(mark)))
+    await addPart(page, part);
+  await go(page, 'Tables');
+  await page.getByRole('button', { name: 'Add a table: Lever' }).click();
+  await page.waitForSelector('[data-setup="L1"]');
+  await settled(page);
+}
+
+/** A figure as the page prints its own: to the same place, tens and hundreds included. */
+function printedLike(said: string, figure: number): string {
+  const [number = ''] = said.split(' ');
+  const places = number.split('.')[1]?.length ?? 0;
+  const zeros = places === 0 ? (/0*$/.exec(number)?.[0].length ?? 0) : 0;
+  return (zeros === 0 ? figure : Math.round(figure / 10 ** zeros) * 10 ** zeros).toFixed(places);
+}
+
+describe('a new kit by questions', () => {
+  test('from a parts list to a key without an error, and the key is that of the saved files', async () => {
+    const page = await opened();
+    await newKit(page);
+    await picture(page, '1-kit');
+    await answer(page, '.sheet', 'serial', 'SH-1');
+    await answer(page, '.sheet', 'name', 'Sallow Hythe ferry crates');
+    await answer(page, '.sheet', 'latitude', '54.3 deg');
+    await page.locator('#newkit-stem').fill('Ferry');
+    await go(page, 'Parts');
+    await picture(page, '2-parts-none');
+    for (const part of PARTS) await addPart(page, part);
+    await settled(page);
+    await picture(page, '3-parts');
+    await go(page, 'Tables');
+    await picture(page, '4-tables-none');
+    for (const machine of await page.locator('.machines button').all()) {
+      const before = await page.locator('[data-table]').count();
+      await machine.click();
+      await expect.poll(() => page.locator('[data-table]').count(), soon).toBe(before + 1);
+    }
+    const wedge = page.locator('[data-table]').last();
+    // A wedge that splits works against cords: the answer asks for the next one in words.
+    await wedge.locator('[data-slot="cords"]').selectOption('elastics');
+    await wedge.locator('.finding', { hasText: 'pushed in' }).first().waitFor();
+    await wedge.locator('[data-slot="load"]').selectOption('');
+    await answer(page, '[data-table="7"]', 'pushed in', '1.0 in');
+    await wedge.locator('[data-slot="scale"]').selectOption('dual scale');
+    await wedge.getByRole('button', { name: 'Another setup' }).click();
+    await answer(page, '[data-setup="E2"]', 'pushed in', '3.0 in');
+    await expect.poll(() => wedge.locator('.finding[data-severity="error"]').count(), soon).toBe(0);
+    await settled(page);
+    await picture(page, '5-tables');
+    await go(page, 'Groups and time');
+    await answer(page, '.sheet', 'groups', '6');
+    await answer(page, '.sheet', 'period', '90 min');
+    await answer(page, '.sheet', 'title', 'A day at the ferry landing');
+    await picture(page, '6-visit');
+    await go(page, 'Look back');
+    await page.waitForSelector('[data-end="fine"]');
+    await picture(page, '7-end');
+    const folder = await saved(page);
+    await page.getByRole('button', { name: 'To all setups and files' }).click();
+    await settled(page);
+    await picture(page, '8-prepare');
+    const files = { kit: 'ferry.kit.yaml', activity: 'ferry.activity.yaml', visit: 'ferry.visit.yaml' };
+    for (const [kind, name] of Object.entries(files))
+      expect(await textOf(page, kind)).toBe(readFileSync(join(folder, name), 'utf8'));
+    const key = runCommand(['key', '--json', files.visit], { folder });
+    expect(key.code).toBe(0);
+    const { tables } = JSON.parse(key.out);
+    const setups = tables.flatMap((table: { setups: unknown[] }) => table.setups);
+    expect(setups.length).toBe(8);
+    for (const { setup, marks } of setups) {
+      await page.locator('.setup-list button', { hasText: setup }).click();
+      await expect.poll(() => page.locator('#setup-in-hand').textContent(), soon).toBe(`Setup ${setup}`);
+      // The page prints as many figures as the range bears: the key's own figure, rounded so.
+      const said = (await page.locator('[data-figure="expected"]').textContent()) ?? '';
+      expect([setup, said]).toEqual([setup, `${printedLike(said, marks.expected)} ${unitLabel(marks.unit)}`]);
+    }
+  }, 180_000);
+
+  test('an answer that cannot be read is told at its question, with what can be done', async () => {
+    const page = await opened();
+    await smallestKit(page);
+    await go(page, 'Parts');
+    const range = page.locator('[data-part="ounce scale"] .question', {
+      has: page.locator('[data-field="range"]'),
+    });
+    await page.locator('[data-part="ounce scale"] > summary').click();
+    await range.locator('input').fill('32 oz');
+    await range.locator('.finding[data-severity="error"]').waitFor();
+    expect(await range.locator('.finding em').textContent()).not.toBe('');
+    await page.locator('.new-kit nav button', { hasText: 'Parts' }).locator('text=1 to answer').waitFor();
+    await range.locator('input').fill('32 ozf');
+    await expect.poll(() => range.locator('.finding').count(), soon).toBe(0);
+  }, 60_000);
+
+  test('a reload goes on where it was left, and every step is taken back to the boathouse', async () => {
+    const page = await opened();
+    await smallestKit(page);
+    await page.reload();
+    await page.waitForSelector('.new-kit[data-step="tables"] [data-setup="L1"]', { state: 'attached' });
+    await settled(page);
+    const undo = page.getByRole('button', { name: 'Undo' });
+    expect(await undo.isDisabled()).toBe(true);
+    await page.locator('[data-table="1"] > summary').click();
+    await page.getByRole('button', { name: 'Take out Table 1: Lever' }).click();
+    await page.getByRole('button', { name: 'Really take out' }).click();
+    await expect.poll(() => page.locator('[data-table]').count(), soon).toBe(0);
+    await undo.click();
+    await expect.poll(() => page.locator('[data-table]').count(), soon).toBe(1);
+    await newKit(page);
+    await expect.poll(() => page.locator('#newkit-stem').inputValue(), soon).toBe('new-kit');
+    await undo.click();
+    await go(page, 'Parts');
+    await expect.poll(() => page.locator('[data-part]').count(), soon).toBe(3);
+  }, 60_000);
+
+  test('a part, a table and a setup are added to the demo, and every letter of its files stays', async () => {
+    const page = await opened();
+    const [kit, activity] = [await textOf(page, 'kit'), await textOf(page, 'activity')];
+    await page.getByRole('button', { name: 'Add to this kit, by questions' }).click();
+    await page.waitForSelector('.new-kit[data-step="parts"] #newkit-kind');
+    await addPart(page, ['W900', 'weight', { of: '900 g' }]);
+    await go(page, 'Tables');
+    const before = await page.locator('[data-table]').count();
+    await page.getByRole('button', { name: 'Add a table: Lever' }).click();
+    await expect.poll(() => page.locator('[data-table]').count(), soon).toBe(before + 1);
+    await page.locator('[data-table]').last().getByRole('button', { name: 'Another setup' }).click();
+    await expect
+      .poll(() => page.locator('[data-table]').last().locator('[data-setup]').count(), soon)
+      .toBe(2);
+    await settled(page);
+    await page.getByRole('button', { name: 'To all setups and files' }).first().click();
+    await settled(page);
+    expect(await page.getByText('cannot be built').count()).toBe(0);
+    for (const [was, is] of [
+      [kit, await textOf(page, 'kit')],
+      [activity, await textOf(page, 'activity')],
+    ] as const) {
+      const lines = is.split('\n');
+      let at = -1;
+      for (const line of was.split('\n')) {
+        at = lines.indexOf(line, at + 1);
+        expect([line, at >= 0]).toEqual([line, true]);
+      }
+    }
+  }, 60_000);
+
+  test('by keyboard alone: every answer is typed letter by letter, and the focus stays with it', async () => {
+    const page = await opened();
+    const to = async (selector: string): Promise<void> => {
+      for (let n = 0; n < 120; n += 1) {
+        if (await page.evaluate((wanted) => document.activeElement?.matches(wanted), selector)) return;
+        await page.keyboard.press('Tab');
+      }
+      throw new Error(`no way by Tab to ${selector}`);
+    };
+    const type = async (selector: string, text: string): Promise<void> => {
+      await to(selector);
+      await page.keyboard.type(text, { delay: 15 });
+    };
+    const next = async (): Promise<void> => {
+      await to('.sheet > .acts .main');
+      await page.keyboard.press('Enter');
+    };
+    await to('.prepare-head .acts button:nth-of-type(4)');
+    await page.keyboard.press('Enter');
+    await page.waitForSelector('.new-kit[data-step="kit"] .question');
+    await type('[data-field="serial"]', 'SH-2');
+    await type('[data-field="name"]', 'Stick');
+    await next();
+    for (const [mark, kind, answers] of PARTS.filter(([, each]) =>
+      ['bar', 'weight', 'spring scale'].includes(each),
+    ).slice(0, 6)) {
+      await page.evaluate(() => (document.activeElement as HTMLElement | null)?.blur());
+      await to('#newkit-kind');
+      const place = await page
+        .locator(`#newkit-kind option`)
+        .evaluateAll(
+          (options, wanted) => options.findIndex((each) => (each as HTMLOptionElement).value === wanted),
+          kind,
+        );
+      await page.keyboard.press('Home');
+      for (let n = 0; n < place; n += 1) await page.keyboard.press('ArrowDown');
+      await type('#newkit-mark', mark);
+      await page.keyboard.press('Enter');
+      await page.waitForSelector(`[data-part="${mark}"][open]`);
+      for (const [name, value] of Object.entries(answers)) {
+        const field = `[data-part="${mark}"] [data-field="${name}"]`;
+        if (!(await page.locator(field).isVisible())) {
+          await to(`[data-part="${mark}"] details > summary`);
+          await page.keyboard.press('Enter');
+        }
+        await type(field, value);
+        expect(await page.locator(field).inputValue()).toBe(value);
+      }
+    }
+    await next();
+    await to('.machines button');
+    await page.keyboard.press('Enter');
+    await page.waitForSelector('[data-setup="L1"]');
+    await page.locator('.good', { hasText: 'Good range' }).waitFor();
+    await next();
+    await type('[data-field="title"]', 'A stick on an edge');
+    await next();
+    await page.waitForSelector('[data-end="fine"]');
+  }, 120_000);
+
+  test('in Spanish it asks in Spanish, also what machines and parts bring along', async () => {
+    const page = await opened({ locale: 'es-ES' });
+    await newKit(page, 'Kit nuevo, con preguntas');
+    await picture(page, 'es-1');
+    await go(page, 'Piezas');
+    await page.locator('#newkit-kind').selectOption('bar');
+    await page.locator('#newkit-mark').fill('remo');
+    await page.keyboard.press('Enter');
+    await page.waitForSelector('[data-part="remo"][open]');
+    await page.getByText('Cuántos agujeros').first().waitFor({ state: 'attached' });
+    await page.locator('[data-part="remo"] details > summary').click();
+    await picture(page, 'es-2');
+    await go(page, 'Mesas');
+    expect(await page.locator('.machines').textContent()).toContain('Palanca');
+    expect(await page.locator('.machines button:disabled').count()).toBeGreaterThan(0);
+    await picture(page, 'es-3');
+    expect(await axeFaults(page)).toEqual([]);
+  }, 60_000);
+
+  test('at three widths, light and dark, axe finds nothing and nobody scrolls sideways', async () => {
+    const page = await opened();
+    await smallestKit(page);
+    const steps = ['Kit and place', 'Parts', 'Tables', 'Groups and time', 'Look back'];
+    for (const [n, step] of steps.entries()) {
+      await go(page, step);
+      for (const summary of await page.locator('.new-kit details:not([open]) > summary').all())
+        if (await summary.isVisible()) await summary.click();
+      for (const width of [360, 820, 1440])
+        for (const colorScheme of ['light', 'dark'] as const) {
+          await page.setViewportSize({ width, height: 900 });
+          await page.emulateMedia({ colorScheme });
+          const faults = [await axeFaults(page), await tooWide(page)];
+          expect([step, width, colorScheme, ...faults]).toEqual([step, width, colorScheme, [], 0]);
+          if (colorScheme === 'dark' || width === 360) await picture(page, `w-${n}-${width}-${colorScheme}`);
+        }
+    }
+  }, 120_000);
+});
