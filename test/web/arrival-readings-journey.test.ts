@@ -58,7 +58,7 @@ describe('the one reading of each table on arrival', () => {
     for (const { setup, text } of told.rows)
       expect(await table.locator(`[data-follows="${setup}"]`).textContent()).toBe(`${setup} ${text}`);
     await table.getByRole('button', { name: `Let the key of table 1 follow ${reading} N` }).click();
-    const visit = `${slipway.visit.text}arrival: { ${check?.setup}: ${reading} N }\n`;
+    const visit = `${slipway.visit.text}arrival:\n  ${check?.setup}: ${reading} N\n`;
     await expect.poll(() => textOf(page, 'visit'), soon).toBe(visit);
     const followed = { ...slipway, visit: { ...slipway.visit, text: visit } };
     expect(prepare(followed).diagnostics.filter(isError)).toEqual([]);
