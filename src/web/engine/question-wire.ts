@@ -1,3 +1,4 @@
+import type { Dimension } from '../../core/quantities/dimension.ts';
 import type { Edit, FieldView, Texts } from './prepare-wire.ts';
 
 /** What is asked about the three files, as plain data: every question carries the edit that its answer makes. */
@@ -24,21 +25,7 @@ export interface Question extends FieldView {
 }
 
 /** What is written there: a number with a unit of some dimension, a count, a place, words. */
-export type AnswerKind =
-  | 'length'
-  | 'mass'
-  | 'force'
-  | 'angle'
-  | 'time'
-  | 'ratio'
-  | 'stiffness'
-  | 'acceleration'
-  | 'count'
-  | 'position'
-  | 'several'
-  | 'sourced'
-  | 'words'
-  | 'choice';
+export type AnswerKind = Dimension | 'count' | 'position' | 'several' | 'sourced' | 'words' | 'choice';
 
 export interface KindOfPart {
   readonly kind: string;
