@@ -22,16 +22,19 @@ export interface Described {
   readonly load: DrawnLoad | null;
   /** `null` where no scale is hooked on: then a hand pulls or pushes. */
   readonly scaleEnds?: readonly [string, string] | null;
+  /** What will be read there, said last; only where the key is shown. */
+  readonly reads?: string;
 }
 
 /** A drawing in words, for someone who hears the page: which bodies, where the load hangs, where the pull goes. */
 export function describeDrawing(drawing: Drawing, options: Described): string {
   const { language } = options;
   const pivot = drawing.shapes.find((each) => each.shape === 'pivot');
-  const origin = pivot?.shape === 'pivot' ? pivot.at : null;
+  const place = placesIn(language, drawing, pivot?.shape === 'pivot' ? pivot.at : null);
   return [
     bodiesText(drawing, language),
-    ...drawing.shapes.flatMap((shape) => shapeText(shape, origin, options)),
+    ...drawing.shapes.flatMap((shape) => shapeText(shape, place, options)),
+    options.reads ?? '',
   ]
     .filter((each) => each !== '')
     .join(' ');
@@ -56,7 +59,7 @@ function bodiesText(drawing: Drawing, language: Language): string {
 
 function shapeText(
   shape: Shape,
-  origin: Point | null,
+  place: (at: Point) => string,
   { language, load, scaleEnds }: Described,
 ): readonly string[] {
   switch (shape.shape) {
@@ -67,7 +70,7 @@ function shapeText(
       return [
         sentence(language, 'drawing.desc.load', {
           load: weighed,
-          place: placeText(language, shape.hook, origin),
+          place: place(shape.hook),
         }),
       ];
     }
@@ -75,14 +78,14 @@ function shapeText(
       return [
         sentence(language, effortKey(shape, scaleEnds ?? null), {
           direction: directionText(language, shape.direction),
-          place: placeText(language, shape.from, origin),
+          place: place(shape.from),
           hangs: sentence(language, `hangs.${shape.scale}`),
         }),
       ];
     case 'link':
       return [
         sentence(language, 'drawing.desc.link', {
-          place: placeText(language, shape.from, origin),
+          place: place(shape.from),
           what: sentence(language, shape.key, shape.facts),
         }),
       ];
@@ -109,13 +112,29 @@ const effortKey = (
       ? 'drawing.desc.effort.pull'
       : 'drawing.desc.effort';
 
-function placeText(language: Language, [x]: Point, origin: Point | null): string {
-  if (origin === null) return sentence(language, 'drawing.desc.place.free');
-  const distance = x - origin[0];
-  const side = Math.abs(distance) < 5e-4 ? 'at' : distance < 0 ? 'left' : 'right';
-  return sentence(language, `drawing.desc.place.${side}`, {
-    distance: { si: Math.abs(distance), dimension: 'length' },
-  });
+/** Nearer than this, in metres, something hangs in a hole, or on the pivot's own line. */
+const SAME = 5e-4;
+
+/** Where something is: in holes from the pivot's hole where both are in one, as they are counted at the table. */
+function placesIn(language: Language, { shapes }: Drawing, origin: Point | null): (at: Point) => string {
+  const holes = shapes.flatMap((each) =>
+    each.shape === 'hole' && each.number !== undefined ? [{ x: each.centre[0], number: each.number }] : [],
+  );
+  const holeAt = ([x]: Point): number | null =>
+    holes.find((hole) => Math.abs(hole.x - x) < SAME)?.number ?? null;
+  return (at) => {
+    if (origin === null) return sentence(language, 'drawing.desc.place.free');
+    const distance = at[0] - origin[0];
+    if (Math.abs(distance) < SAME) return sentence(language, 'drawing.desc.place.at');
+    const side = distance < 0 ? 'left' : 'right';
+    const length = { si: Math.abs(distance), dimension: 'length' } as const;
+    const [hole, from] = [holeAt(at), holeAt(origin)];
+    if (hole === null || from === null)
+      return sentence(language, `drawing.desc.place.${side}`, { distance: length });
+    const count = Math.abs(hole - from);
+    const key = `drawing.desc.place.${side}.hole${count === 1 ? '' : 's'}`;
+    return sentence(language, key, { count, hole, distance: length });
+  };
 }
 
 /** Within a degree of one of the four plain directions it is called by its name. */

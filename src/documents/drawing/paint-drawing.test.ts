@@ -58,9 +58,9 @@ test('a drawing tells nothing of the force unless it is asked to', () => {
 test('a drawing says in words where the load hangs and how the scale is held', () => {
   const svg = paintDrawing(drawing, options);
   expect(svg).toContain('a bar 60 cm long');
-  expect(svg).toContain('The brass (500 g) hangs 15 cm left of the pivot.');
+  expect(svg).toContain('The brass (500 g) hangs in hole 3, 3 holes (15 cm) left of the pivot.');
   expect(svg).toContain(
-    'The pull goes down 25 cm right of the pivot, through a scale that hangs upside down.',
+    'The pull goes down in hole 11, 5 holes (25 cm) right of the pivot, through a scale that hangs upside down.',
   );
 });
 
@@ -116,6 +116,12 @@ test('a sketch bears no scale and says so', () => {
   expect(sketch).toContain('Not to scale: it shows how the line runs.');
 });
 
+test('what will be read is said last, and only where it is asked for', () => {
+  const reads = 'Expected 2.6 N; good range 2.4 to 2.8 N.';
+  expect(paintDrawing(drawing, { ...options, reads })).toContain(`${reads}</desc>`);
+  expect(paintDrawing(drawing, options)).not.toContain('good range');
+});
+
 test('a line to another picture says where it goes, in the picture and to someone who hears it', () => {
   const shapes = drawing.shapes.map((shape) =>
     shape.shape === 'effort'
@@ -130,7 +136,9 @@ test('a line to another picture says where it goes, in the picture and to someon
   );
   const svg = paintDrawing({ shapes }, options);
   expect(svg).toMatch(/<text[^>]*>line to stage 2<\/text>/);
-  expect(svg).toContain('A cord leaves the picture 25 cm right of the pivot: line to stage 2.');
+  expect(svg).toContain(
+    'A cord leaves the picture in hole 11, 5 holes (25 cm) right of the pivot: line to stage 2.',
+  );
 });
 
 test('words that find no room within a dimension stand where no extension line runs through them', () => {

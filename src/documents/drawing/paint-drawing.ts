@@ -20,6 +20,8 @@ export interface DrawingOptions extends EffortOptions {
   readonly width: number;
   readonly height: number;
   readonly load: DrawnLoad | null;
+  /** What will be read there, for whoever hears the page; only where the key is shown. */
+  readonly reads?: string;
   /** Drawn no larger than one to so many: pictures that are compared bear one scale. */
   readonly leastReduction?: number;
   /** For a picture that is made larger or smaller afterwards: it neither bears a scale nor speaks of one. */

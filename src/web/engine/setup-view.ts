@@ -12,7 +12,7 @@ import { predictionStrip } from '../../documents/strip/prediction-strip.ts';
 import { readingStrip } from '../../documents/strip/reading-strip.ts';
 import { machineName } from '../../documents/text/explain-text.ts';
 import { reasonText } from '../../documents/text/key-reason.ts';
-import { wayText } from '../../documents/text/key-table.ts';
+import { asSentence, wayText } from '../../documents/text/key-table.ts';
 import {
   bothUnits,
   expectedText,
@@ -20,6 +20,7 @@ import {
   marksOf,
   narrowingText,
   outcomeShort,
+  outcomeText,
   textbookInBoth,
   textbookText,
 } from '../../documents/text/prediction-text.ts';
@@ -100,6 +101,7 @@ export function setupDrawings(
       what: `${heading}: ${named}`,
       ...ROOM,
       load: sheet.load,
+      reads: asSentence(outcomeText(language, prepared.prediction)),
       scaleEnds: sheet.scale === null ? null : scaleEnds(language, sheet.scale),
     });
     return { title: title === null ? null : named, svg: fragment(svg, `setup ${sheet.mark}`) };

@@ -40,6 +40,14 @@ export const drawings = {
   'drawing.desc.line': 'Una cuerda va de pieza en pieza.',
   'drawing.desc.place.left': '{distance} a la izquierda del eje de giro',
   'drawing.desc.place.right': '{distance} a la derecha del eje de giro',
+  'drawing.desc.place.left.hole':
+    'en el agujero {hole}, 1 agujero ({distance}) a la izquierda del eje de giro',
+  'drawing.desc.place.left.holes':
+    'en el agujero {hole}, {count} agujeros ({distance}) a la izquierda del eje de giro',
+  'drawing.desc.place.right.hole':
+    'en el agujero {hole}, 1 agujero ({distance}) a la derecha del eje de giro',
+  'drawing.desc.place.right.holes':
+    'en el agujero {hole}, {count} agujeros ({distance}) a la derecha del eje de giro',
   'drawing.desc.place.at': 'justo encima o debajo del eje de giro',
   'drawing.desc.place.free': 'como en el dibujo',
   'drawing.desc.direction.up': 'hacia arriba',
