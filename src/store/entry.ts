@@ -58,7 +58,7 @@ export interface WrittenReading {
   readonly setup: string;
   /** As written, its unit with it where one was. */
   readonly written: string;
-  /** How easy it felt, 1 to 5, where the activity asks. */
+  /** Its place in the order felt at the table, 1 the easiest, where the activity asks. */
   readonly ease: number | null;
   readonly turns: string | null;
   readonly note: string | null;

@@ -232,7 +232,7 @@ export interface ChartTable {
   readonly rows: readonly ChartRow[];
 }
 
-/** A row asks one thing: a number with its unit, how easy it felt from 1 to 5, or turns counted. */
+/** A row asks one thing: a number with its unit, its place in the order felt with 1 the easiest, or turns counted. */
 export interface ChartRow {
   readonly setup: string;
   readonly asks: 'number' | 'ease' | 'turns';

@@ -144,6 +144,24 @@ describe('who may write what', () => {
     expect(await allowed(await server.join('h3', none), 'h3', none)).toEqual([]);
   });
 
+  it("a helper corrects and strikes what was read at her table, and no other table's reading", async () => {
+    await server.write(a, [inA(1, reading('A', 'L1', '2')), inA(2, reading('A', 'S1', '2'))]);
+    const seat = { kind: 'helper', table: '1' } as const;
+    const cookie = await server.join('h1', seat);
+    const tries = (of: string, from: number) =>
+      (['void', 'restore', 'correction'] as const).map((kind, n) =>
+        entryOf(
+          visit,
+          'h1',
+          from + n,
+          seat,
+          kind === 'correction' ? { kind, of, written: '9' } : { kind, of },
+        ),
+      );
+    expect(await refusals(cookie, ...tries('d1.1', 1))).toEqual([]);
+    expect(await refusals(cookie, ...tries('d1.2', 4))).toEqual(['seat', 'seat', 'seat']);
+  });
+
   it('a helper takes back what she wrote herself, and not what another did', async () => {
     const seat = { kind: 'helper', table: '1' } as const;
     const cookie = await server.join('h1', seat);
@@ -250,7 +268,7 @@ describe('what is no delivery', () => {
     ['a field that there is not', { kind: 'reading', group: 'A', setup: 'L1', written: '2', pupil: 'x' }],
     ['a kind that there is not', { kind: 'deleted' }],
     ['a reading that is a book', reading('A', 'L1', 'x'.repeat(201))],
-    ['an ease of 6', { ...reading('A', 'L1', '2'), ease: 6 }],
+    ['a place in the order below the first', { ...reading('A', 'L1', '2'), ease: 0 }],
   ])('is refused with %s', async (_what, what) => {
     expect((await send({ sent: 1, entries: [inA(1, what as Happening)] })).statusCode).toBe(400);
   });

@@ -3,6 +3,7 @@ import { describe, expect, test } from 'vitest';
 import { rehearse } from '../../src/core/rehearse.ts';
 import { visitLog } from '../../src/store/visit-log.ts';
 import { demoPrepared } from '../documents/demo-prepared.ts';
+import { classAtWork } from './class-at-work.ts';
 import { classInBrowser } from './class-in-browser.ts';
 import { PLAIN_HOST } from './class-in-hand.ts';
 import { axeFaults, joined, tooWide } from './group-page.ts';
@@ -49,7 +50,7 @@ describe('chart entry, by keyboard alone', () => {
       all.map((each) => ({
         setup: (each as HTMLInputElement).dataset.setup ?? '',
         unit: each.parentElement?.querySelector('.unit')?.textContent ?? '',
-        isEase: each.getAttribute('aria-label')?.includes('how easy') ?? false,
+        isEase: each.getAttribute('aria-label')?.includes('place in the order') ?? false,
       })),
     );
     let keys = 0;
@@ -159,11 +160,65 @@ describe('chart entry, by keyboard alone', () => {
     await page.getByText('read 2 times, this is the last').waitFor();
   });
 
+  test('with the server away it goes on: what is typed is on this device, and stored when the server is back', async () => {
+    const context = await at.browser.newContext({ viewport: { width: 1440, height: 900 } });
+    const page = await context.newPage();
+    await page.goto(at.room.link(PLAIN_HOST));
+    await page.goto(`${at.room.address(PLAIN_HOST)}/chart`);
+    await page.waitForSelector('input[data-setup]');
+    const first = await setupInHand(page);
+    await context.setOffline(true);
+    await page.keyboard.type('2.2');
+    await page.keyboard.press('Enter');
+    await page.getByText('on this device', { exact: false }).first().waitFor();
+    expect(await holding()).toEqual([]);
+    expect(await page.locator(`input[data-setup="${first}"]`).inputValue()).toBe('2.2');
+    await context.setOffline(false);
+    await expect.poll(holding, soon).toEqual([`A ${first}: 2.2 N`]);
+  });
+
+  test('in Spanish, and as wide as a window at 200 %, every row can be typed in and nobody scrolls sideways', async () => {
+    const room = await classAtWork('es');
+    try {
+      // A window of 1280 at 200 % is one of 640 with two points a pixel.
+      const context = await at.browser.newContext({
+        viewport: { width: 640, height: 450 },
+        deviceScaleFactor: 2,
+        locale: 'es',
+      });
+      const page = await context.newPage();
+      await page.goto(room.link(PLAIN_HOST));
+      await page.goto(`${room.address(PLAIN_HOST)}/chart`);
+      await page.waitForSelector('input[data-setup]');
+      await page.getByRole('heading', { name: 'Hojas de papel' }).waitFor();
+      expect([await axeFaults(page), await tooWide(page)]).toEqual([[], 0]);
+      for (let n = 0; n < 8; n += 1) {
+        const field = page.locator(':focus');
+        const box = await field.boundingBox();
+        expect(box !== null && box.y >= 0 && box.y + box.height <= 450).toBe(true);
+        await page.keyboard.type('2,2');
+        await page.keyboard.press('Enter');
+      }
+      await expect
+        .poll(
+          async () => (await room.stored()).filter(({ entry }) => entry.what.kind === 'reading').length,
+          soon,
+        )
+        .toBe(8);
+    } finally {
+      for (const context of at.browser.contexts()) await context.close();
+      await room.stop();
+    }
+  });
+
   test('at three widths, light and dark, axe finds nothing and nobody scrolls sideways', async () => {
     for (const [width, scheme] of [
       [360, 'dark'],
+      [360, 'light'],
       [820, 'light'],
+      [820, 'dark'],
       [1440, 'dark'],
+      [1440, 'light'],
     ] as const) {
       const page = await chartPage(width, scheme);
       expect([width, await axeFaults(page), await tooWide(page)]).toEqual([width, [], 0]);

@@ -24,6 +24,7 @@ const MINUTE = 60_000;
 /** The project's own server with the pages and the demo's cards, for real browsers. */
 export interface ClassInHand {
   readonly code: string;
+  readonly helperCode: string;
   readonly address: (host?: string) => string;
   readonly stored: () => readonly Stored[];
   /** The server is gone, as if its plug were drawn: nobody listens at its port. */
@@ -64,6 +65,7 @@ export async function classInHand(language: Language = 'en', file = ':memory:'):
   let server = await start();
   return {
     code: record.code,
+    helperCode: record.helperCode,
     address: (host = '127.0.0.1') => `http://${host}:${port}`,
     stored: () => all,
     goAway: () => server.stop(),

@@ -124,6 +124,15 @@ describe("a group's page on this machine itself", () => {
 });
 
 describe("a group's page for everybody", () => {
+  test("a helper's code typed at the groups' own door is told what it is, and lets nobody in there", async () => {
+    const page = await (await newContext()).newPage();
+    await page.goto(`${room.address()}/group`);
+    await page.fill('#code', room.helperCode);
+    await page.keyboard.press('Enter');
+    await page.getByText('This code is for helpers.').waitFor();
+    expect(await page.locator('.tables').count()).toBe(0);
+  });
+
   test('can be used by keyboard alone, from the code to a reading', async () => {
     const page = await (await newContext()).newPage();
     await page.goto(room.address());
@@ -163,14 +172,14 @@ describe("a group's page for everybody", () => {
       await door.close();
       const page = await joined(context, room, colorScheme === 'light' ? 'A' : 'B');
       await page.locator('.setups button').nth(2).click();
-      await page.locator('.choices.ease input').nth(1).check();
+      await page.locator('.choices.ease input').first().check();
       await page.fill('.shown input', '99');
       await page.locator('.pad button.main').click();
       await page.waitForSelector('.readings li.again');
       for (const width of [320, 360, 640, 820, 1440]) {
         await page.setViewportSize({ width, height: 800 });
         expect([width, await tooWide(page)]).toEqual([width, 0]);
-        if (width === 360 || width === 1440) expect(await axeFaults(page)).toEqual([]);
+        if (width === 360 || width === 820 || width === 1440) expect(await axeFaults(page)).toEqual([]);
       }
       await context.close();
     }

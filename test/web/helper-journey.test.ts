@@ -65,8 +65,11 @@ describe("a helper's page in a browser, over plain http", () => {
   test('at three widths, light and dark, axe finds nothing and nobody scrolls sideways', async () => {
     for (const [width, colorScheme] of [
       [360, 'light'],
+      [360, 'dark'],
       [820, 'dark'],
+      [820, 'light'],
       [1440, 'light'],
+      [1440, 'dark'],
     ] as const) {
       const page = await helperPage('2', { viewport: { width, height: 900 }, colorScheme });
       expect([width, await axeFaults(page), await tooWide(page)]).toEqual([width, [], 0]);

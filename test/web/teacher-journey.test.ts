@@ -47,6 +47,7 @@ describe("the teacher's page in a browser, over plain http", () => {
     await page.getByRole('button', { name: 'Undo' }).click();
     await expect.poll(() => row.locator('s').count(), soon).toBe(0);
 
+    await row.getByText('stored', { exact: false }).waitFor();
     await row.getByRole('button', { name: /^Correct: group F/ }).click();
     await page.keyboard.type('9.37 N');
     await page.keyboard.press('Enter');
@@ -180,8 +181,11 @@ describe("the teacher's page in a browser, over plain http", () => {
   test('at three widths, light and dark, axe finds nothing and nobody scrolls sideways', async () => {
     for (const [width, colorScheme] of [
       [360, 'light'],
+      [360, 'dark'],
       [820, 'dark'],
+      [820, 'light'],
       [1440, 'light'],
+      [1440, 'dark'],
     ] as const) {
       const page = await teacherPage({ viewport: { width, height: 900 }, colorScheme });
       await page.waitForSelector('.chart svg');

@@ -37,7 +37,7 @@ const happenings: readonly JsonSchema[] = [
     group: mark,
     setup: mark,
     written,
-    ease: orNull(whole(1, 5)),
+    ease: orNull(whole(1, 20)),
     turns: orNull(text(60, 0)),
     note: orNull(text(500, 0)),
   }),

@@ -89,9 +89,10 @@ test.each(['about 2', 'O.8', '-', '2,3', '225 g', '1/4', '??'])(
   },
 );
 
-test('an ease score is a number from 1 to 5 and what else is written there is kept as words', () => {
+test('a place in the order felt is a number and what else is written there is kept as words', () => {
   const ease: ChartRow = { ...row, asks: 'ease', unit: null };
   expect(changeOf(EMPTY_CELL, '4', ease, 'A')).toMatchObject({ written: '4', ease: 4 });
+  expect(changeOf(EMPTY_CELL, '0', ease, 'A')).toMatchObject({ written: '0', ease: null });
   expect(changeOf(EMPTY_CELL, '4 or 5', ease, 'A')).toMatchObject({ written: '4 or 5', ease: null });
 });
 

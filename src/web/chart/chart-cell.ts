@@ -119,7 +119,7 @@ function readingOf(written: string, { setup, asks }: ChartRow, group: string): W
     group,
     setup,
     written,
-    ease: asks === 'ease' && /^[1-5]$/.test(written) ? Number(written) : null,
+    ease: asks === 'ease' && /^(1?[1-9]|10|20)$/.test(written) ? Number(written) : null,
     turns: asks === 'turns' ? written : null,
     note: null,
   };

@@ -9,12 +9,14 @@ export interface DoorProps {
   readonly language: string;
   /** From the address, behind the #; it is looked up at once. */
   readonly code: string;
+  /** Where only groups come in; a code for helpers is told what it is. */
+  readonly isForGroups?: boolean;
   readonly join: (code: string, seat: Seat) => Promise<Answer<PassView>>;
   readonly onIn: (seat: Seat) => void;
 }
 
 /** One question after the other: which code, and then which group or table. */
-export function Door({ language, code: given, join, onIn }: DoorProps) {
+export function Door({ language, code: given, isForGroups = false, join, onIn }: DoorProps) {
   const [code, setCode] = useState(given);
   const [view, setView] = useState<DoorAnswer | null>(null);
   const [trouble, setTrouble] = useState<string | null>(null);
@@ -29,7 +31,9 @@ export function Door({ language, code: given, join, onIn }: DoorProps) {
     const answer = await ask<DoorAnswer>(`/api/visit?code=${encodeURIComponent(code.trim())}`);
     setBusy(false);
     setTrouble(answer.kind === 'answer' ? null : troubleText(say, answer));
-    if (answer.kind === 'answer') setView(answer.body);
+    const isOther = answer.kind === 'answer' && isForGroups && answer.body.opens !== 'group';
+    if (isOther) setTrouble(say('door.for-helpers'));
+    if (answer.kind === 'answer' && !isOther) setView(answer.body);
     else field.current?.focus();
   };
   const choose = async (seat: Seat): Promise<void> => {

@@ -181,6 +181,7 @@ export function AtTables({ device, state, say, language, label }: AtTablesProps)
                 group={label}
                 setup={setup}
                 anew={anew}
+                places={card?.setups.filter(({ asks }) => asks.ease).length ?? 0}
                 hasOne={readings.some((each) => each.setup === setup.mark && !each.isVoid)}
                 onLeave={() => setAnew(null)}
                 onWrite={(reading) => {

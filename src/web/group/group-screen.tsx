@@ -43,7 +43,7 @@ export function GroupScreen({ device, language: first, code }: GroupScreenProps)
       return (
         <>
           {notKept}
-          <Door language={language} code={code} join={device.join} onIn={() => undefined} />
+          <Door language={language} code={code} isForGroups join={device.join} onIn={() => undefined} />
         </>
       );
     case 'over': {

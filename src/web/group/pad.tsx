@@ -10,6 +10,8 @@ export interface PadProps {
   readonly setup: CardSetup;
   /** The reading that is written anew. */
   readonly anew: ListedReading | null;
+  /** Setups that are felt at this table: so many places its order has. */
+  readonly places: number;
   readonly hasOne: boolean;
   readonly onWrite: (reading: WrittenReading) => void;
   readonly onLeave: () => void;
@@ -17,10 +19,9 @@ export interface PadProps {
 
 /** Units that stand on the scales of a class; another one is typed with the number. */
 const UNITS = ['N', 'g', 'kg', 'cm', 'oz', 'lb'];
-const EASE = [1, 2, 3, 4, 5] as const;
 
 /** Big keys to write a reading with: by finger, or on a keyboard in the field above them. */
-export function Pad({ say, group, setup, anew, hasOne, onWrite, onLeave }: PadProps) {
+export function Pad({ say, group, setup, anew, places, hasOne, onWrite, onLeave }: PadProps) {
   const [number, setNumber] = useState('');
   const [unit, setUnit] = useState('');
   const [ease, setEase] = useState<number | null>(null);
@@ -134,7 +135,7 @@ export function Pad({ say, group, setup, anew, hasOne, onWrite, onLeave }: PadPr
         <fieldset>
           <legend class={isNumber ? '' : 'unseen'}>{say('pad.ease')}</legend>
           <div class="choices ease">
-            {EASE.map((each) => (
+            {Array.from({ length: places }, (_, n) => n + 1).map((each) => (
               <label key={each}>
                 <input
                   type="radio"
@@ -144,7 +145,8 @@ export function Pad({ say, group, setup, anew, hasOne, onWrite, onLeave }: PadPr
                   onChange={() => setEase(each)}
                 />
                 <span>
-                  <strong>{each}</strong> {say(`pad.ease.${each}`)}
+                  <strong>{each}</strong>{' '}
+                  {each === 1 ? say('pad.ease.first') : each === places && say('pad.ease.last')}
                 </span>
               </label>
             ))}

@@ -3,6 +3,7 @@ import type { HelperParts, TeacherTable } from '../../store/wire.ts';
 import type { Device, DeviceState } from '../device/device.ts';
 import { CardView } from '../group/card-view.tsx';
 import type { ListedReading } from '../group/listed-reading.ts';
+import { whereIn } from '../teacher/acts.ts';
 import { ArrivalCheck } from '../teacher/arrival-check.tsx';
 import { SetupReadings } from '../teacher/table-readings.tsx';
 import { LastDone, useWhatWasDone } from '../teacher/what-was-done.tsx';
@@ -22,7 +23,7 @@ export function AtTable({ device, state, say, language, onElsewhere }: AtTablePr
   const done = useWhatWasDone(device);
   const [chosen, setChosen] = useState<string | null>(null);
   const { clock, table, coming = [], card, arrival = [] } = state.parts;
-  const view = { say, language, act: done.act };
+  const view = { say, language, act: done.act, where: whereIn(state.outbox) };
   const waiting = state.outbox.items.filter(
     ({ whereabouts }) => whereabouts === 'here' || whereabouts === 'sent',
   ).length;

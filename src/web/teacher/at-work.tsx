@@ -1,6 +1,7 @@
 import type { Telling } from '../../store/entry.ts';
 import type { TeacherParts } from '../../store/wire.ts';
 import type { DeviceState } from '../device/device.ts';
+import { whereIn } from './acts.ts';
 import { ArrivalCheck } from './arrival-check.tsx';
 import { callsOf, tablesOf } from './call.ts';
 import { CarriedIn } from './carried-in.tsx';
@@ -19,7 +20,7 @@ const PLACES = ['go', 'groups', 'readings', 'arrival', 'plan', 'carried', 'door'
 export function AtWork({ device, state, say, language }: InsideProps) {
   const done = useWhatWasDone(device);
   const { clock, visit, groups = [], plan, arrival = [], trouble = [] } = state.parts;
-  const view = { say, language, act: done.act };
+  const view = { say, language, act: done.act, where: whereIn(state.outbox) };
   const tables = tablesOf(state.parts);
   const { items } = state.outbox;
   const waiting = items.filter(({ whereabouts }) => whereabouts === 'here' || whereabouts === 'sent').length;

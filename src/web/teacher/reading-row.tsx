@@ -1,4 +1,5 @@
 import { useLayoutEffect, useRef, useState } from 'preact/hooks';
+import type { Whereabouts } from '../../store/outbox.ts';
 import type { TeacherReading } from '../../store/wire.ts';
 import type { TeacherKey } from '../words/teacher-words.ts';
 import type { TeacherView } from './acts.ts';
@@ -16,8 +17,11 @@ const SHAPES: Readonly<Record<TeacherReading['verdict'], string>> = {
   unread: '?',
 };
 
+/** What this page did to it, on its way to the journal. */
+const WHERE: Readonly<Record<Whereabouts, string>> = { here: '□', sent: '→', stored: '■', refused: '✕' };
+
 /** A reading with its verdict; struck through or written anew it is kept. */
-export function ReadingRow({ reading, setup, say, language, act }: ReadingRowProps) {
+export function ReadingRow({ reading, setup, say, language, act, where }: ReadingRowProps) {
   const [anew, setAnew] = useState<string | null>(null);
   const field = useRef<HTMLInputElement>(null);
   const button = useRef<HTMLButtonElement>(null);
@@ -30,6 +34,7 @@ export function ReadingRow({ reading, setup, say, language, act }: ReadingRowPro
     wasOpen.current = isOpen;
   }, [isOpen]);
   const { id, group, written, before, when, isVoid, verdict, verdictText, cause, remarks } = reading;
+  const own = where(id);
   const named = (key: TeacherKey): string => say('row.of', { act: say(key), group, setup, written });
   const strike = { what: { kind: 'void', of: id }, said: { key: 'did.void', facts: { written } } } as const;
   const restore = {
@@ -65,6 +70,12 @@ export function ReadingRow({ reading, setup, say, language, act }: ReadingRowPro
           </span>
         )}{' '}
         <span class="hint">{wallTime(language, when)}</span>
+        {own !== null && (
+          <span class="hint">
+            {' '}
+            · {WHERE[own]} {say(`where.${own}`)}
+          </span>
+        )}
       </p>
       {!isVoid && (
         <p>
