@@ -17,7 +17,7 @@ describe('docs/security.md', () => {
   it.each(rows)(
     'item %s (%s) names a test that there is, or says that it is not met',
     (_item, _asks, how, test) => {
-      const [, file = '', title = ''] = /^`([a-z]+)`: (.*?)(?: \|)?$/.exec(test ?? '') ?? [];
+      const [, file = '', title = ''] = /^`([a-z-]+)`: (.*?)(?: \|)?$/.exec(test ?? '') ?? [];
       if (title === '') expect(how).toContain('**not met**');
       else {
         const source = readFileSync(join(import.meta.dirname, `${file}.test.ts`), 'utf8');
