@@ -114,6 +114,7 @@ function Desk({ language, store, first, shared, hash }: DeskProps) {
           <button type="button" disabled={sheets === null} onClick={() => setPrinted(true)}>
             {say('discuss.print')}
           </button>
+          <a href="prepare.html">{say('discuss.to-prepare')}</a>
           <span class="hint" data-state={engine.stands}>
             {say(`discuss.${engine.stands}`)}
           </span>

@@ -89,6 +89,12 @@ export function Door({ language, code: given, isForGroups = false, join, onIn }:
             {say('door.look')}
           </button>
         </form>
+        {!isForGroups && (
+          <p class="hint">
+            {say('door.teachers')} <a href="prepare.html">{say('door.prepare')}</a>{' '}
+            <a href="discuss.html">{say('door.talk')}</a>
+          </p>
+        )}
         <p class="hint">{say('door.no-names')}</p>
       </main>
     );

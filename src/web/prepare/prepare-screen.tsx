@@ -103,6 +103,7 @@ export function PrepareScreen({ language, store, first }: PrepareScreenProps) {
           <button type="button" class="plain" onClick={() => work.put(demoTexts)}>
             {say('prepare.demo')}
           </button>
+          <a href="discuss.html">{say('prepare.to-talk')}</a>
           {newKit.ways}
           <span class="hint" data-state={work.isSettled ? 'settled' : 'working'}>
             {state}.

@@ -1,6 +1,7 @@
 /** What the page of the talk says in English, besides what all pages say. */
 export const discussEn = {
   'discuss.page': 'Discuss',
+  'discuss.to-prepare': 'Prepare a visit',
   'discuss.question': 'What did we find out?',
   'discuss.whose': 'Whose numbers',
   'discuss.of-file': 'The class of {file}',

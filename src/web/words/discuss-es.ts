@@ -3,6 +3,7 @@ import type { DiscussKey } from './discuss-en.ts';
 /** The same in Spanish. */
 export const discussEs: Readonly<Record<DiscussKey, string>> = {
   'discuss.page': 'Conversar',
+  'discuss.to-prepare': 'Preparar una visita',
   'discuss.question': '¿Qué hemos descubierto?',
   'discuss.whose': 'De quién son los números',
   'discuss.of-file': 'La clase de {file}',

@@ -17,6 +17,9 @@ export const es: Readonly<Record<WordKey, string>> = {
   'door.too-many-tries': 'Demasiados intentos. Espera {seconds} segundos y escribe el código otra vez.',
   'door.away': 'El servidor no responde. ¿Está este aparato en la red correcta? Inténtalo otra vez.',
   'door.refused': 'No ha funcionado. Pide a la maestra que mire el código.',
+  'door.teachers': 'Para adultos, sin código:',
+  'door.prepare': 'preparar una visita',
+  'door.talk': 'llevar la conversación',
   'door.no-names': 'Sin nombres ni cuentas. El código termina con esta visita.',
   'kept.not':
     'Este navegador no guarda nada. Deja la página abierta hasta que todas las lecturas estén guardadas.',

@@ -7,6 +7,7 @@ export const prepareEn = {
   'prepare.kept': 'Kept in this browser',
   'prepare.not-kept': 'Not kept: this browser keeps nothing. Save the files before you leave.',
   'prepare.demo': 'Start again from the boathouse',
+  'prepare.to-talk': 'Lead the talk',
   'prepare.new-kit': 'New kit, by questions',
   'prepare.add-to-kit': 'Add to this kit, by questions',
   'prepare.working': 'Reckoning the rest',

@@ -9,6 +9,7 @@ export const prepareEs: Readonly<Record<PrepareKey, string>> = {
   'prepare.kept': 'Guardado en este navegador',
   'prepare.not-kept': 'Sin guardar: este navegador no guarda nada. Guarde los archivos antes de irse.',
   'prepare.demo': 'Empezar otra vez con el cobertizo de botes',
+  'prepare.to-talk': 'Llevar la conversación',
   'prepare.new-kit': 'Kit nuevo, con preguntas',
   'prepare.add-to-kit': 'Añadir a este kit, con preguntas',
   'prepare.working': 'Calculando el resto',
