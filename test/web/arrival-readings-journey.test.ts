@@ -14,21 +14,19 @@ import {
   on,
   openBench,
   openSlipway,
-  preparePages,
-  settled,
   slipway,
   soon,
-  textOf,
 } from './bench-page.ts';
 import { axeFaults, tooWide } from './group-page.ts';
+import { pagesOnHost, settled, textOf } from './pages-on-host.ts';
 
-const { openPage, complaints } = preparePages();
+const { opened, complaints } = pagesOnHost('prepare');
 
 const atTable = (page: Page, table: string) => page.locator(`[data-arrival="${table}"]`);
 
 describe('the one reading of each table on arrival', () => {
   test('what was read is entered there, tells what follows, and the key follows it once that is wanted', async () => {
-    const page = await openPage();
+    const page = await opened();
     await openSlipway(page);
     await page.locator('[data-part="arrival"] > summary').click();
     const table = atTable(page, '1');
@@ -72,7 +70,7 @@ describe('the one reading of each table on arrival', () => {
 
 describe('everybody can do it', () => {
   test('by keyboard alone: a line is added, and left out again', async () => {
-    const page = await openPage();
+    const page = await opened();
     const press = async (key: string, isThere: () => Promise<boolean>): Promise<void> => {
       for (let n = 0; n < 120 && !(await isThere()); n += 1) await page.keyboard.press(key);
       expect(await isThere()).toBe(true);
@@ -106,7 +104,7 @@ describe('everybody can do it', () => {
   }, 60_000);
 
   test('nothing is added before it is said who read, which is asked for as a label', async () => {
-    const page = await openPage();
+    const page = await opened();
     await openBench(page);
     await on(page, 'reading').fill('2.2 N');
     await page.locator('.bench button[type="submit"]').click();
@@ -121,7 +119,7 @@ describe('everybody can do it', () => {
       [1440, 'light', 'en'],
       [1440, 'dark', 'es'],
     ] as const) {
-      const page = await openPage({ viewport: { width, height: 900 }, colorScheme, locale });
+      const page = await opened({ viewport: { width, height: 900 }, colorScheme, locale });
       await openSlipway(page);
       await give(page, 'bench', book);
       await expect.poll(() => textOf(page, 'bench'), soon).toBe(book.text);

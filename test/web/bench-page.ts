@@ -1,49 +1,13 @@
 import { readFileSync } from 'node:fs';
-import type { Browser, Page } from 'playwright-core';
-import { afterAll, afterEach, beforeAll, beforeEach, expect } from 'vitest';
+import type { Page } from 'playwright-core';
+import { expect } from 'vitest';
 import { type PreparationFiles, prepare } from '../../src/core/prepare.ts';
 import { keyJson } from '../../src/documents/text/key-json.ts';
 import { expectedText, outcomeShort } from '../../src/documents/text/prediction-text.ts';
-import { buildPagesWhereStale } from './built-pages.ts';
-import { openChromium } from './chromium.ts';
-import { staticHost } from './static-host.ts';
+
+import { settled, textOf } from './pages-on-host.ts';
 
 export const soon = { timeout: 15_000, interval: 50 };
-
-/** A browser that opens the page for preparing from a host of files, as long as the tests of a file last. */
-export function preparePages() {
-  let browser: Browser | undefined;
-  let host: Awaited<ReturnType<typeof staticHost>>;
-
-  beforeAll(async () => {
-    await buildPagesWhereStale();
-    host = await staticHost('/some/where/');
-  }, 120_000);
-  beforeEach(async (context) => {
-    browser ??= await openChromium(context);
-  }, 60_000);
-  afterEach(async () => {
-    for (const context of browser?.contexts() ?? []) await context.close();
-  });
-  afterAll(async () => {
-    await browser?.close();
-    await host?.stop();
-  });
-
-  const complaints: string[] = [];
-
-  const openPage = async (options = {}): Promise<Page> => {
-    if (browser === undefined) throw new Error('the browser is not open');
-    const own = await browser.newContext({ viewport: { width: 1440, height: 900 }, ...options });
-    const page = await own.newPage();
-    complaints.length = 0;
-    page.on('console', (message) => message.type() === 'error' && complaints.push(message.text()));
-    await page.goto(`${host.address}prepare.html`);
-    await settled(page);
-    return page;
-  };
-  return { openPage, complaints };
-}
 
 const file = (name: string) => ({ name, text: readFileSync(`examples/${name}`, 'utf8') });
 const named = (name: string) => ({ ...file(name), name: name.slice(name.indexOf('/') + 1) });
@@ -54,9 +18,6 @@ export const slipway = {
 };
 export const book = named('bench-book/slipway.bench.csv');
 
-export const settled = (page: Page) => page.waitForSelector('[data-state="settled"]');
-export const textOf = (page: Page, kind: string) =>
-  page.locator(`[data-file="${kind}"] textarea`).inputValue();
 export const figure = (page: Page, what: string) => page.locator(`[data-figure="${what}"]`).textContent();
 export const on = (page: Page, what: string) => page.locator(`[data-bench="${what}"]`);
 

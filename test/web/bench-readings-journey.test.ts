@@ -8,20 +8,18 @@ import {
   on,
   openBench,
   openSlipway,
-  preparePages,
-  settled,
   slipway,
   soon,
-  textOf,
 } from './bench-page.ts';
+import { pagesOnHost, settled, textOf } from './pages-on-host.ts';
 
-const { openPage, complaints } = preparePages();
+const { opened, complaints } = pagesOnHost('prepare');
 
 const HEADING = 'date,kit,by,activity,what,with,reading,use,replaces,note\n';
 
 describe('readings on the bench, entered at the setup in hand', () => {
   test('the first reading begins a book that the kit then names, and the page has the key of all four files', async () => {
-    const page = await openPage();
+    const page = await opened();
     await settled(page);
     const kit = await textOf(page, 'kit');
     await openBench(page);
@@ -36,7 +34,7 @@ describe('readings on the bench, entered at the setup in hand', () => {
   });
 
   test('with a book of its own the key equals that of the command to the digit, after each line and after a reload', async () => {
-    const page = await openPage();
+    const page = await opened();
     await openSlipway(page);
     await expectKeyOf(page, { ...slipway, bench: { ...book, text: '' } });
     await give(page, 'bench', book);
@@ -60,7 +58,7 @@ describe('readings on the bench, entered at the setup in hand', () => {
   }, 60_000);
 
   test('a line is left out and put right by lines that stand for it; undo takes each back', async () => {
-    const page = await openPage();
+    const page = await opened();
     await openSlipway(page);
     await give(page, 'bench', book);
     await expect.poll(() => textOf(page, 'bench'), soon).toBe(book.text);
@@ -89,7 +87,7 @@ describe('readings on the bench, entered at the setup in hand', () => {
   }, 60_000);
 
   test('what is no reading is not added, and what is far off is added and told', async () => {
-    const page = await openPage();
+    const page = await opened();
     await openSlipway(page);
     await give(page, 'bench', book);
     await expect.poll(() => textOf(page, 'bench'), soon).toBe(book.text);
@@ -106,7 +104,7 @@ describe('readings on the bench, entered at the setup in hand', () => {
   }, 60_000);
 
   test('each kit has a book of its own, and no file takes a kept line away unasked', async () => {
-    const page = await openPage();
+    const page = await opened();
     await add(page, 'L1', '2.2 N');
     await answer(page).waitFor();
     const ours = await textOf(page, 'bench');

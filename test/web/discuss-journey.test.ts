@@ -1,54 +1,19 @@
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
-import type { Browser, BrowserContext, BrowserContextOptions, Page } from 'playwright-core';
-import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, test } from 'vitest';
+import type { Page } from 'playwright-core';
+import { describe, expect, test } from 'vitest';
 import { rehearse } from '../../src/core/rehearse.ts';
 import { review } from '../../src/core/review.ts';
 import { talkSheets, toldTalk } from '../../src/documents/discussion/talk-told.ts';
 import { demoAsFound } from '../documents/demo-prepared.ts';
-import { buildPagesWhereStale } from './built-pages.ts';
-import { openChromium } from './chromium.ts';
 import { axeFaults, tooWide } from './group-page.ts';
-import { staticHost } from './static-host.ts';
+import { pagesOnHost, settled } from './pages-on-host.ts';
 
 const soon = { timeout: 15_000, interval: 50 };
 const READINGS = readFileSync(join('examples', 'brackwater', 'readings.csv'), 'utf8');
 const prepared = demoAsFound((text) => text);
-let browser: Browser | undefined;
-let host: Awaited<ReturnType<typeof staticHost>>;
+const { opened, address, asked, complaints } = pagesOnHost('discuss');
 
-beforeAll(async () => {
-  await buildPagesWhereStale();
-  host = await staticHost('/some/where/');
-}, 120_000);
-beforeEach(async (context) => {
-  browser ??= await openChromium(context);
-}, 60_000);
-afterEach(async () => {
-  for (const context of browser?.contexts() ?? []) await context.close();
-});
-afterAll(async () => {
-  await browser?.close();
-  await host?.stop();
-});
-
-const asked: string[] = [];
-const complaints: string[] = [];
-
-async function opened(options: BrowserContextOptions = {}): Promise<{ context: BrowserContext; page: Page }> {
-  if (browser === undefined) throw new Error('the browser is not open');
-  const context = await browser.newContext({ viewport: { width: 1440, height: 900 }, ...options });
-  const page = await context.newPage();
-  asked.length = 0;
-  complaints.length = 0;
-  page.on('console', (message) => message.type() === 'error' && complaints.push(message.text()));
-  page.on('request', (request) => asked.push(request.url()));
-  await page.goto(`${host.address}discuss.html`);
-  await settled(page);
-  return { context, page };
-}
-
-const settled = (page: Page) => page.waitForSelector('[data-state="settled"]');
 const take = (page: Page, text: string) =>
   page
     .locator('.choose > label.open input')
@@ -72,7 +37,7 @@ const toldOf = (text: string, names = false) =>
 
 describe('the talk on a host of files alone', () => {
   test('begins with a class that never was, and what is saved is what the command writes', async () => {
-    const { page } = await opened();
+    const page = await opened();
     const { review: found } = rehearse(prepared, { groups: 6, mistakes: 4, seed: 1 });
     const { wall, notes } = talkSheets(
       'en',
@@ -80,17 +45,17 @@ describe('the talk on a host of files alone', () => {
     );
     expect(await saved(page, 'Save the wall as a page')).toBe(wall);
     expect(await saved(page, 'Save the notes as a page')).toBe(notes);
-    expect(asked.filter((each) => !each.startsWith(host.address))).toEqual([]);
+    expect(asked.filter((each) => !each.startsWith(address()))).toEqual([]);
     expect(complaints).toEqual([]);
   });
 
   test("a class's file is opened, the network goes, and every number on the wall is the command's", async () => {
-    const { context, page } = await opened();
+    const page = await opened();
     await take(page, READINGS);
     const { talk } = toldOf(READINGS);
     await expect.poll(() => questions(page), soon).toBe(talk.pages.length);
     await settled(page);
-    await context.setOffline(true);
+    await page.context().setOffline(true);
     await page.getByRole('link', { name: 'Wall in this window' }).click();
     for (const told of talk.pages) {
       await expect.poll(() => ask(page), soon).toBe(told.ask);
@@ -112,10 +77,10 @@ describe('the talk on a host of files alone', () => {
   });
 
   test('wall and notes in two windows follow each other, and a window opened late is where the talk is', async () => {
-    const { context, page } = await opened();
+    const page = await opened();
     await page.keyboard.press('ArrowRight');
     const [wall] = await Promise.all([
-      context.waitForEvent('page'),
+      page.context().waitForEvent('page'),
       page.getByRole('link', { name: 'Wall in a window of its own' }).click(),
     ]);
     const second = await page.locator('.questions button[aria-current]').textContent();
@@ -134,7 +99,7 @@ describe('the talk on a host of files alone', () => {
   });
 
   test('by keyboard alone: a class is made up by its number, and its answer uncovered', async () => {
-    const { page } = await opened();
+    const page = await opened();
     const tabTo = async (found: () => Promise<boolean>): Promise<void> => {
       for (let n = 0; n < 60 && !(await found()); n += 1) await page.keyboard.press('Tab');
       expect(await found()).toBe(true);
@@ -165,7 +130,7 @@ describe('the talk on a host of files alone', () => {
   });
 
   test('prints all questions with their answers, a page each', async () => {
-    const { page } = await opened();
+    const page = await opened();
     await page.evaluate(() => {
       const seen = { pages: 0, answers: 0 };
       Object.assign(globalThis, {
@@ -186,7 +151,7 @@ describe('the talk on a host of files alone', () => {
   });
 
   test('a broken kit is told with its place, and the talk comes back with a whole one', async () => {
-    const { page } = await opened();
+    const page = await opened();
     const kit = readFileSync(join('examples', 'brackwater', 'boathouse.kit.yaml'), 'utf8');
     const put = (text: string) =>
       page
@@ -208,11 +173,11 @@ describe('the talk on a host of files alone', () => {
       [1440, 900, 'dark', 'es'],
       [1920, 1080, 'light', 'en'],
     ] as const) {
-      const { context, page } = await opened({ viewport: { width, height }, colorScheme, locale });
+      const page = await opened({ viewport: { width, height }, colorScheme, locale });
       for (const summary of await page.locator('summary').all()) await summary.click();
       expect([width, 'notes', await axeFaults(page), await tooWide(page)]).toEqual([width, 'notes', [], 0]);
       const many = await questions(page);
-      await page.goto(`${host.address}discuss.html#wall`);
+      await page.goto(`${address()}discuss.html#wall`);
       for (let n = 0; n < many; n += 1) {
         await page.waitForSelector('.wall-acts');
         const answer = page.locator('.wall-acts .main');
@@ -220,7 +185,7 @@ describe('the talk on a host of files alone', () => {
         expect([width, n, await axeFaults(page), await tooWide(page)]).toEqual([width, n, [], 0]);
         await page.keyboard.press('ArrowRight');
       }
-      await context.close();
+      await page.context().close();
     }
   }, 180_000);
 });

@@ -1,7 +1,7 @@
 import { join } from 'node:path';
 import type { Page } from 'playwright-core';
+import { settled } from './pages-on-host.ts';
 
-export const settled = (page: Page) => page.waitForSelector('[data-state="settled"]');
 export const picture = async (page: Page, name: string): Promise<void> => {
   if (process.env.PICTURES !== undefined)
     await page.screenshot({ path: `${process.env.PICTURES}/new-kit-${name}.png`, fullPage: true });
@@ -79,9 +79,6 @@ export async function addPart(page: Page, [mark, kind, answers]: (typeof PARTS)[
   await page.waitForSelector(place);
   for (const [name, value] of Object.entries(answers)) await answer(page, place, name, value);
 }
-
-export const textOf = (page: Page, file: string) =>
-  page.locator(`[data-file="${file}"] textarea`).inputValue();
 
 /** The three files as the last sheet hands them over, in a folder of their own. */
 export async function savedTo(folder: string, page: Page): Promise<void> {

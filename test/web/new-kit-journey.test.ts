@@ -1,12 +1,9 @@
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
-import type { Browser, BrowserContext, Page } from 'playwright-core';
-import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, test } from 'vitest';
+import { describe, expect, test } from 'vitest';
 import { unitLabel } from '../../src/documents/printing/reading-text.ts';
 import { scratchFolder } from '../cli/scratch-folder.ts';
 import { runCommand } from '../command-line.ts';
-import { buildPagesWhereStale } from './built-pages.ts';
-import { openChromium } from './chromium.ts';
 import { axeFaults, tooWide } from './group-page.ts';
 import {
   addPart,
@@ -17,40 +14,13 @@ import {
   picture,
   printedLike,
   savedTo,
-  settled,
   smallestKit,
-  textOf,
 } from './new-kit-answers.ts';
-import { staticHost } from './static-host.ts';
+import { pagesOnHost, settled, textOf } from './pages-on-host.ts';
 
 const scratch = scratchFolder();
 const soon = { timeout: 15_000, interval: 50 };
-let browser: Browser | undefined;
-let host: Awaited<ReturnType<typeof staticHost>>;
-
-beforeAll(async () => {
-  await buildPagesWhereStale();
-  host = await staticHost('/some/where/');
-}, 120_000);
-beforeEach(async (context) => {
-  browser ??= await openChromium(context);
-}, 60_000);
-afterEach(async () => {
-  for (const context of browser?.contexts() ?? []) await context.close();
-});
-afterAll(async () => {
-  await browser?.close();
-  await host?.stop();
-});
-
-async function opened(options = {}, context?: BrowserContext): Promise<Page> {
-  if (browser === undefined) throw new Error('the browser is not open');
-  const own = context ?? (await browser.newContext({ viewport: { width: 1440, height: 900 }, ...options }));
-  const page = await own.newPage();
-  await page.goto(`${host.address}prepare.html`);
-  await settled(page);
-  return page;
-}
+const { opened } = pagesOnHost('prepare');
 
 describe('a new kit by questions', () => {
   test('from a parts list to a key without an error, and the key is that of the saved files', async () => {

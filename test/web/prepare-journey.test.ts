@@ -1,53 +1,16 @@
-import type { Browser, BrowserContext, Page } from 'playwright-core';
-import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, test } from 'vitest';
+import type { Page } from 'playwright-core';
+import { describe, expect, test } from 'vitest';
 import type { Prepared } from '../../src/core/prepare.ts';
 import { keyJson } from '../../src/documents/text/key-json.ts';
 import { demoAsFound, demoPrepared } from '../documents/demo-prepared.ts';
-import { buildPagesWhereStale } from './built-pages.ts';
-import { openChromium } from './chromium.ts';
 import { axeFaults, tooWide } from './group-page.ts';
-import { staticHost } from './static-host.ts';
+import { pagesOnHost, settled, textOf } from './pages-on-host.ts';
 
 const soon = { timeout: 15_000, interval: 50 };
-let browser: Browser | undefined;
-let host: Awaited<ReturnType<typeof staticHost>>;
+const { opened, address, asked, complaints } = pagesOnHost('prepare');
 
-beforeAll(async () => {
-  await buildPagesWhereStale();
-  host = await staticHost('/some/where/');
-}, 120_000);
-beforeEach(async (context) => {
-  browser ??= await openChromium(context);
-}, 60_000);
-afterEach(async () => {
-  for (const context of browser?.contexts() ?? []) await context.close();
-});
-afterAll(async () => {
-  await browser?.close();
-  await host?.stop();
-});
-
-const asked: string[] = [];
-/** What the browser complained of: a strict host refuses styles that stand in the markup. */
-const complaints: string[] = [];
-
-async function prepare(context?: BrowserContext, options = {}): Promise<Page> {
-  if (browser === undefined) throw new Error('the browser is not open');
-  const own = context ?? (await browser.newContext({ viewport: { width: 1440, height: 900 }, ...options }));
-  const page = await own.newPage();
-  asked.length = 0;
-  complaints.length = 0;
-  page.on('console', (message) => message.type() === 'error' && complaints.push(message.text()));
-  page.on('request', (request) => asked.push(request.url()));
-  await page.goto(`${host.address}prepare.html`);
-  await settled(page);
-  return page;
-}
-
-const settled = (page: Page) => page.waitForSelector('[data-state="settled"]');
 const figure = (page: Page, what: string) => page.locator(`[data-figure="${what}"]`).textContent();
 const field = (page: Page, name: string) => page.locator(`.fields [data-field="${name}"]`).first();
-const textOf = (page: Page, file: string) => page.locator(`[data-file="${file}"] textarea`).inputValue();
 
 /** What `handspike key --json` says of a setup, in the scale's own marks. */
 function marksIn(prepared: Prepared, table: string, setup: string): { expected: number; unit: string } {
@@ -58,19 +21,19 @@ function marksIn(prepared: Prepared, table: string, setup: string): { expected: 
 
 describe('preparing on a host of files alone', () => {
   test('the demo is at work, and nothing is asked of any other host', async () => {
-    const page = await prepare();
+    const page = await opened();
     const { expected, unit } = marksIn(demoPrepared(), '1', 'L1');
     expect(await figure(page, 'expected')).toBe(`${expected.toFixed(1)} ${unit}`);
     expect(await page.locator('.setup-list button').count()).toBe(
       demoPrepared().tables.flatMap(({ setups }) => setups).length,
     );
     expect(await page.locator('.picture svg').count()).toBeGreaterThanOrEqual(2);
-    expect(asked.filter((each) => !each.startsWith(host.address))).toEqual([]);
+    expect(asked.filter((each) => !each.startsWith(address()))).toEqual([]);
     expect(complaints).toEqual([]);
   });
 
   test('an edit moves strip, drawing and figures, to the digit of the key of the edited file', async () => {
-    const page = await prepare();
+    const page = await opened();
     const strip = await page.locator('.picture').first().innerHTML();
     const before = await textOf(page, 'activity');
     await field(page, 'load at').fill('hole 2');
@@ -87,7 +50,7 @@ describe('preparing on a host of files alone', () => {
   });
 
   test('undo and redo go through the texts, and a reload keeps them', async () => {
-    const page = await prepare();
+    const page = await opened();
     const before = await textOf(page, 'activity');
     await field(page, 'load at').fill('hole 2');
     await expect.poll(() => textOf(page, 'activity'), soon).not.toBe(before);
@@ -105,7 +68,7 @@ describe('preparing on a host of files alone', () => {
   });
 
   test('a broken file is opened, shown with line and column, and repaired in its text', async () => {
-    const page = await prepare();
+    const page = await opened();
     const whole = await textOf(page, 'kit');
     const broken = whole.replace('range: 5 N', 'range: 5 Nn');
     const buffer = Buffer.from(broken);
@@ -129,7 +92,7 @@ describe('preparing on a host of files alone', () => {
   });
 
   test('a saved file is the text to the letter, under its own name', async () => {
-    const page = await prepare();
+    const page = await opened();
     await page.locator('[data-file="visit"] summary').click();
     const [saved] = await Promise.all([
       page.waitForEvent('download'),
@@ -142,7 +105,7 @@ describe('preparing on a host of files alone', () => {
   });
 
   test('by keyboard alone: another setup is chosen and its load moved', async () => {
-    const page = await prepare();
+    const page = await opened();
     await page.locator('.setup-list button').nth(1).focus();
     await page.keyboard.press('Enter');
     await expect.poll(() => page.locator('#setup-in-hand').textContent(), soon).toBe('Setup L2');
@@ -166,7 +129,7 @@ describe('preparing on a host of files alone', () => {
   test('at three widths, light and dark, axe finds nothing and nobody scrolls sideways', async () => {
     for (const width of [360, 820, 1440])
       for (const colorScheme of ['light', 'dark'] as const) {
-        const page = await prepare(undefined, { viewport: { width, height: 900 }, colorScheme });
+        const page = await opened({ viewport: { width, height: 900 }, colorScheme });
         for (const summary of await page.locator('summary').all()) await summary.click();
         expect([width, colorScheme, await axeFaults(page), await tooWide(page)]).toEqual([
           width,

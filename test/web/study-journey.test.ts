@@ -1,5 +1,5 @@
-import type { Browser, BrowserContext, Page } from 'playwright-core';
-import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, test } from 'vitest';
+import type { Page } from 'playwright-core';
+import { describe, expect, test } from 'vitest';
 import { advise } from '../../src/core/advise.ts';
 import { planPeriod } from '../../src/core/period.ts';
 import { rehearse } from '../../src/core/rehearse.ts';
@@ -10,53 +10,17 @@ import { sayingsOf } from '../../src/documents/text/period-said.ts';
 import { wordsOfClasses } from '../../src/documents/text/period-words.ts';
 import { prepareEn } from '../../src/web/words/prepare-en.ts';
 import { demoAsFound, demoPrepared } from '../documents/demo-prepared.ts';
-import { buildPagesWhereStale } from './built-pages.ts';
-import { openChromium } from './chromium.ts';
 import { axeFaults, tooWide } from './group-page.ts';
-import { staticHost } from './static-host.ts';
+import { pagesOnHost, textOf } from './pages-on-host.ts';
 
 const soon = { timeout: 20_000, interval: 50 };
-let browser: Browser | undefined;
-let host: Awaited<ReturnType<typeof staticHost>>;
+const { opened, complaints } = pagesOnHost('prepare');
 
-beforeAll(async () => {
-  await buildPagesWhereStale();
-  host = await staticHost('/some/where/');
-}, 120_000);
-beforeEach(async (context) => {
-  browser ??= await openChromium(context);
-}, 60_000);
-afterEach(async () => {
-  for (const context of browser?.contexts() ?? []) await context.close();
-});
-afterAll(async () => {
-  await browser?.close();
-  await host?.stop();
-});
-
-const complaints: string[] = [];
-
-async function opened(options: Parameters<Browser['newContext']>[0] = {}): Promise<Page> {
-  if (browser === undefined) throw new Error('the browser is not open');
-  const context: BrowserContext = await browser.newContext({
-    viewport: { width: 1440, height: 900 },
-    ...options,
-  });
-  const page = await context.newPage();
-  complaints.length = 0;
-  page.on('console', (message) => message.type() === 'error' && complaints.push(message.text()));
-  await page.goto(`${host.address}prepare.html`);
-  await settled(page);
-  return page;
-}
-
-const settled = (page: Page) => page.waitForSelector('[data-state="settled"]');
 const done = (page: Page) => page.waitForSelector('[data-study-stands="done"]');
 async function ask(page: Page, kind: string): Promise<void> {
   await page.locator(`[data-study="${kind}"]`).click();
   await done(page);
 }
-const textOf = (page: Page, file: string) => page.locator(`[data-file="${file}"] textarea`).inputValue();
 
 /** What the command says of the same files, sentence by sentence. */
 function periodSaid(prepared: ReturnType<typeof demoPrepared>): readonly string[] {
