@@ -12,8 +12,7 @@ export function withValue(file: SourceFile, path: Path, value: string): string |
   const key = path.at(-1);
   if (root === null || typeof key !== 'string') return null;
   const holder = nodeAt(root, path.slice(0, -1));
-  if (holder === null) return value.trim() === '' ? file.text : withHolders(file.text, root, path, value);
-  if (holder.kind !== 'map') return null;
+  if (holder?.kind !== 'map') return null;
   const entry = entryOf(holder, key);
   const written = value.trim();
   if (entry !== undefined)
@@ -21,20 +20,6 @@ export function withValue(file: SourceFile, path: Path, value: string): string |
       ? without(file.text, holder, key)
       : spliced(file.text, valueRange(entry.keyRange, entry.node), asScalar(written), entry.node);
   return written === '' ? file.text : added(file.text, holder, `${asScalar(key)}: ${asScalar(written)}`);
-}
-
-/** The value with all that has to hold it, in the deepest map that is there: `roles: { "1": { load: W300 } }`. */
-function withHolders(text: string, root: Node, path: Path, value: string): string | null {
-  const depth = path.findIndex((_, n) => nodeAt(root, path.slice(0, n + 1)) === null);
-  const holder = nodeAt(root, path.slice(0, depth));
-  const [first, ...rest] = path.slice(depth);
-  if (holder?.kind !== 'map' || typeof first !== 'string') return null;
-  if (!rest.every((step) => typeof step === 'string')) return null;
-  const written = rest.reduceRight(
-    (inner, step) => `{ ${asScalar(step)}: ${inner} }`,
-    asScalar(value.trim()),
-  );
-  return added(text, holder, `${asScalar(first)}: ${written}`);
 }
 
 /** What stands at a path as text; `null` where nothing, or no plain text, stands there. */

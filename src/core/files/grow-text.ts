@@ -1,6 +1,6 @@
 import type { Path } from './context.ts';
 import { added, asScalar, endOf, isFlow, nodeAt, stepInto, withValue } from './edit-text.ts';
-import type { Entry, ListNode, Node } from './node.ts';
+import type { Entry, ListNode, MapNode, Node } from './node.ts';
 import type { SourceFile } from './source-text.ts';
 
 /**
@@ -26,7 +26,7 @@ export function withGrown(file: SourceFile, path: Path, value: string): string |
   if (value.trim() === '' && rest.length > 0) return text;
   if (rest.length <= 1 && holder?.kind !== 'empty' && typeof path.at(-1) === 'string')
     return withValue(file, path, value);
-  if (holder?.kind === 'map' && isFlow(text, holder)) return withValue(file, path, value);
+  if (holder?.kind === 'map' && isFlow(text, holder)) return inBraces(text, holder, rest, value);
   if (holder?.kind === 'map') {
     const first = holder.entries[0];
     return first === undefined
@@ -36,6 +36,16 @@ export function withGrown(file: SourceFile, path: Path, value: string): string |
   if (holder?.kind === 'list') return appended(text, holder, rest, value);
   const entry = holder?.kind === 'empty' ? entryAt(root, path.slice(0, there)) : null;
   return entry === null ? null : begun(text, entry, rest, value);
+}
+
+/** Within braces everything stands on one line: `{ roles: { "1": { load: W300 } } }`. */
+function inBraces(text: string, holder: MapNode, [first, ...rest]: Path, value: string): string | null {
+  if (![first, ...rest].every((step) => typeof step === 'string')) return null;
+  const written = rest.reduceRight<string>(
+    (inner, step) => `{ ${asScalar(String(step))}: ${inner} }`,
+    asScalar(value.trim()),
+  );
+  return added(text, holder, `${asScalar(String(first))}: ${written}`);
 }
 
 /** How many steps of a path lead to something that stands there. */

@@ -213,18 +213,14 @@ function alternativeLines(
   ];
 }
 
+/** What is written for a change, with the decimal mark of the activity that it stands in. */
+export const asInFile = ({ activity }: Prepared, { kind, to }: ChangeMade): string =>
+  activity?.decimal === 'comma' && kind !== 'part' ? to.replace(/(\d)\.(\d)/g, '$1,$2') : to;
+
 /** The line to write into the files: words of the files are English in every language. */
-function changeText(
-  language: Language,
-  { activity }: Prepared,
-  { at, kind, field, stage, from, to }: ChangeMade,
-): string {
-  const isComma = activity?.decimal === 'comma' && kind !== 'part';
-  const facts = {
-    setups: at,
-    field: fieldText(language, field, stage),
-    to: isComma ? to.replace(/(\d)\.(\d)/g, '$1,$2') : to,
-  };
+function changeText(language: Language, prepared: Prepared, change: ChangeMade): string {
+  const { at, field, stage, from } = change;
+  const facts = { setups: at, field: fieldText(language, field, stage), to: asInFile(prepared, change) };
   return from === null
     ? sentence(language, 'advice.change.new', facts)
     : sentence(language, 'advice.change', { ...facts, from });

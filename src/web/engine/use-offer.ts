@@ -1,24 +1,26 @@
 import type { ActivitySetup, ActivityTable } from '../../core/files/activity.ts';
 import type { Path } from '../../core/files/context.ts';
-import { withValue } from '../../core/files/edit-text.ts';
+import { withGrown } from '../../core/files/grow-text.ts';
 import { readYaml } from '../../core/files/yaml-tree.ts';
 import type { Prepared } from '../../core/prepare.ts';
 import type { Alternative, ChangeMade } from '../../core/setups/alternative.ts';
+import { asInFile } from '../../documents/text/advice-text.ts';
 import type { Edit, Texts } from './prepare-wire.ts';
 
 /**
  * The files with another way of setting up written into them; `null` where that can't be done without
  * changing a setup that the offer leaves as it is: then a person has to write it.
  */
-export function withOffer(texts: Texts, { activity }: Prepared, { changes }: Alternative): Texts | null {
-  const edits = changes.map((change) => editsOf(activity?.tables ?? [], change));
+export function withOffer(texts: Texts, prepared: Prepared, { changes }: Alternative): Texts | null {
+  const tables = prepared.activity?.tables ?? [];
+  const edits = changes.map((change) => editsOf(tables, { ...change, to: asInFile(prepared, change) }));
   return edits.reduce<Texts | null>((made, each) => each?.reduce(withEdit, made) ?? null, texts);
 }
 
 function withEdit(texts: Texts | null, edit: Edit): Texts | null {
   if (texts === null) return null;
   const file = texts[edit.file];
-  const text = withValue(readYaml(file).source, edit.path, edit.value);
+  const text = withGrown(readYaml(file).source, edit.path, edit.value);
   return text === null ? null : { ...texts, [edit.file]: { ...file, text } };
 }
 
