@@ -65,15 +65,28 @@ const filesForWorker: Plugin = {
   generateBundle(_options, bundle) {
     const worker = bundle['service-worker.js'];
     if (worker?.type !== 'chunk') return;
-    const assets = Object.keys(bundle).filter((name) => name.startsWith('assets/') && !isOfTheDesk(name));
+    const assets = [...assetsOf(bundle, ['index', 'group'])];
     const files = ['/', '/group', ...assets.map((name) => `/${name}`).sort()];
     worker.code = worker.code.replace(/['"`]__FILES__['"`]/, JSON.stringify(JSON.stringify(files)));
   },
 };
 
-/** A group's tablet isn't made to keep the engines: nobody prepares on it or leads the talk. */
-const isOfTheDesk = (name: string): boolean =>
-  /^assets\/(engine-thread|new-kit|prepare|talk-thread|discuss|picture)-/.test(name);
+/** What pages are made of, with all that they can load later: a group's tablet isn't made to keep the engines of the desk. */
+function assetsOf(bundle: Rolldown.OutputBundle, pages: readonly string[]): ReadonlySet<string> {
+  const found = new Set<string>();
+  const follow = (name: string): void => {
+    const part = bundle[name];
+    if (part === undefined || found.has(name)) return;
+    found.add(name);
+    if (part.type !== 'chunk') return;
+    const { importedCss, importedAssets } = part.viteMetadata ?? {};
+    for (const other of [...part.imports, ...part.dynamicImports]) follow(other);
+    for (const other of [...(importedCss ?? []), ...(importedAssets ?? [])]) follow(other);
+  };
+  for (const part of Object.values(bundle))
+    if (part.type === 'chunk' && part.isEntry && pages.includes(part.name)) follow(part.fileName);
+  return found;
+}
 
 /** Pages that any host of files can hold find their files beside themselves, wherever they are put. */
 const addressesOfAnyHost: Plugin = {

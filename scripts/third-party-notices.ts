@@ -1,5 +1,6 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { join, sep } from 'node:path';
+import { fileURLToPath } from 'node:url';
 import type { Rolldown } from 'tsdown';
 
 export interface Notice {
@@ -42,15 +43,24 @@ export function noticeOf(folder: string): Notice {
   const manifest: { name: string; version: string; license?: string } = JSON.parse(
     readFileSync(join(folder, 'package.json'), 'utf8'),
   );
-  const file = readdirSync(folder).find((name) => /^(licen[sc]e|copying)(\.|$)/i.test(name));
-  if (file === undefined) throw new Error(`${manifest.name} is bundled but brings no licence text`);
+  const text = ownText(folder) ?? (manifest.license === 'Apache-2.0' ? apacheText() : null);
+  if (text === null) throw new Error(`${manifest.name} is bundled but brings no licence text`);
   return {
     name: manifest.name,
     version: manifest.version,
     licence: manifest.license ?? 'see the text',
-    text: readFileSync(join(folder, file), 'utf8').replaceAll('\r\n', '\n').trim(),
+    text: text.replaceAll('\r\n', '\n').trim(),
   };
 }
+
+function ownText(folder: string): string | null {
+  const file = readdirSync(folder).find((name) => /^(licen[sc]e|copying)(\.|$)/i.test(name));
+  return file === undefined ? null : readFileSync(join(folder, file), 'utf8');
+}
+
+/** Of a package that only names its licence: the text that stands in ours, without the appendix on how to apply it. */
+const apacheText = (): string =>
+  readFileSync(fileURLToPath(new URL('../LICENSE', import.meta.url)), 'utf8').replace(/\s+APPENDIX:.*$/s, '');
 
 export function noticesText(notices: readonly Notice[], what = 'dist/handspike.js'): string {
   const head = `${what} contains code of the packages below, each under the licence printed with it.`;

@@ -41,6 +41,22 @@ describe('every answer', () => {
     },
   );
 
+  it('lets WebAssembly run at the page for preparing and in its typesetter, and nowhere else', async () => {
+    for (const [url, allows] of [
+      ['/prepare', true],
+      ['/prepare.html', true],
+      ['/assets/paper-thread-1a2b.js', true],
+      ['/group', false],
+      ['/teacher', false],
+      ['/assets/study-thread-1a2b.js', false],
+    ] as const) {
+      const policy = String((await server.ask({ url })).headers['content-security-policy']);
+      expect([url, policy.includes("script-src 'self' 'wasm-unsafe-eval'")]).toEqual([url, allows]);
+      expect(policy).toContain("default-src 'self'; object-src 'none'");
+      expect(policy).not.toContain("'unsafe-eval'");
+    }
+  });
+
   it('of the API is kept by no cache', async () => {
     const cookie = await server.join('d1', groupSeat('A'));
     const { headers } = await server.ask({ url: '/api/parts', headers: { cookie } });

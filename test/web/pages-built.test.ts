@@ -66,13 +66,14 @@ describe('the pages as they are built', () => {
     for (const name of ['preact', 'idb', 'yaml', 'SIL OPEN FONT LICENSE']) expect(notices).toContain(name);
   });
 
-  test('the worker knows every file that it has to keep', () => {
+  test('the worker knows every file that it has to keep, and none of the engines', () => {
     const worker = read('service-worker.js');
-    for (const name of readdirSync(join(WEB, 'assets')))
-      expect([name, worker.includes(`/assets/${name}`)]).toEqual([
-        name,
-        !/^(engine-thread|new-kit|prepare|talk-thread|discuss|picture)-/.test(name),
-      ]);
+    const ofGroup = [...scriptsOf('index.html'), ...scriptsOf('group.html')];
+    expect(ofGroup.filter((path) => !worker.includes(`/${path}`))).toEqual([]);
+    const engines = /^(engine-thread|study-thread|talk-thread|paper-thread|typst_ts|prepare|discuss|teacher)/;
+    const kept = readdirSync(join(WEB, 'assets')).filter((name) => worker.includes(`/assets/${name}`));
+    expect(kept.filter((name) => engines.test(name))).toEqual([]);
+    expect(kept.filter((name) => /\.(css|ttf)$/.test(name)).length).toBeGreaterThanOrEqual(4);
     expect(worker).not.toContain('__FILES__');
   });
 });

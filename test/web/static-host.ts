@@ -9,10 +9,18 @@ const TYPES: Readonly<Record<string, string>> = {
   '.css': 'text/css',
   '.svg': 'image/svg+xml',
   '.ttf': 'font/ttf',
+  '.wasm': 'application/wasm',
 };
 
+/** What a careful host allows: as much as the pages need, and less, where WebAssembly is forbidden too. */
+export const STRICT = "default-src 'self'; object-src 'none'; base-uri 'none'";
+export const WITH_TYPESETTER = `${STRICT}; script-src 'self' 'wasm-unsafe-eval'`;
+
 /** A host that knows files and nothing else, with all pages below a path that isn't theirs. */
-export async function staticHost(below: string): Promise<{ address: string; stop: () => Promise<void> }> {
+export async function staticHost(
+  below: string,
+  policy = WITH_TYPESETTER,
+): Promise<{ address: string; stop: () => Promise<void> }> {
   const server = createServer((request, response) => {
     const path = new URL(request.url ?? '/', 'http://host').pathname;
     const file = join('dist', 'web', normalize(path.slice(below.length)));
@@ -20,7 +28,7 @@ export async function staticHost(below: string): Promise<{ address: string; stop
     if (!isThere) return void response.writeHead(404).end();
     response.writeHead(200, {
       'content-type': TYPES[extname(file)] ?? 'application/octet-stream',
-      'content-security-policy': "default-src 'self'; object-src 'none'; base-uri 'none'",
+      'content-security-policy': policy,
     });
     response.end(readFileSync(file));
   });

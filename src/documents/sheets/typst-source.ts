@@ -21,6 +21,8 @@ export const TYPST_SOURCE = `
     set text(size: 8pt)
     let pages = if counter(page).final().first() > 1 { counter(page).display("1 / 1", both: true) }
     block(width: 100%, stroke: (top: thin), inset: (top: 1.5mm), grid(columns: (1fr, auto), column-gutter: 5mm, sheet.foot, pages))
+    // Not seen: by it whoever sets the sheet counts its sides.
+    [#metadata(none) <side>]
   },
 )
 #set text(font: "Atkinson Hyperlegible", size: base, lang: sheet.language, fill: ink, number-width: "tabular", hyphenate: false)

@@ -28,6 +28,7 @@ const TYPES: Readonly<Record<string, string>> = {
   ico: 'image/x-icon',
   woff2: 'font/woff2',
   ttf: 'font/ttf',
+  wasm: 'application/wasm',
   txt: 'text/plain; charset=utf-8',
 };
 

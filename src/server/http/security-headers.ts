@@ -1,7 +1,7 @@
 import type { FastifyInstance } from 'fastify';
 
 /** Nothing from elsewhere, nothing inline, in nobody's frame. */
-const CONTENT_SECURITY_POLICY = [
+const POLICY = [
   "default-src 'self'",
   "object-src 'none'",
   "base-uri 'none'",
@@ -9,8 +9,12 @@ const CONTENT_SECURITY_POLICY = [
   "frame-ancestors 'none'",
 ].join('; ');
 
+/** The typesetter of the page for preparing is WebAssembly: there, and in its thread, that may be compiled. */
+const POLICY_OF_TYPESETTER = `${POLICY}; script-src 'self' 'wasm-unsafe-eval'`;
+const OF_TYPESETTER = /^\/(?:prepare\b|assets\/paper-thread-)/;
+
 const HEADERS: Readonly<Record<string, string>> = {
-  'content-security-policy': CONTENT_SECURITY_POLICY,
+  'content-security-policy': POLICY,
   'x-content-type-options': 'nosniff',
   'x-frame-options': 'DENY',
   'referrer-policy': 'no-referrer',
@@ -22,6 +26,7 @@ const HEADERS: Readonly<Record<string, string>> = {
 export function sendSecurityHeaders(app: FastifyInstance): void {
   app.addHook('onRequest', async (request, reply) => {
     reply.headers(HEADERS);
+    if (OF_TYPESETTER.test(request.url)) reply.header('content-security-policy', POLICY_OF_TYPESETTER);
     if (request.url.startsWith('/api/')) reply.header('cache-control', 'no-store');
   });
 }

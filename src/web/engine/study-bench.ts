@@ -2,16 +2,12 @@ import { advise } from '../../core/advise.ts';
 import { measureNextAtTables } from '../../core/bench.ts';
 import { isError } from '../../core/diagnostics/diagnostic.ts';
 import { type Prepared, prepare } from '../../core/prepare.ts';
-import { rehearse } from '../../core/rehearse.ts';
 import { COPIES, USUALLY_WANTED } from '../../core/setups/chance-to-see.ts';
-import { sheetIn } from '../../documents/pages/sheet-in.ts';
-import { sheetOf } from '../../documents/prepare.ts';
 import { onScreen } from '../../documents/sheets/on-screen.ts';
-import { rehearsalOnPaper, usualRehearsal } from '../../documents/sheets/rehearsal-sheet.ts';
-import { sheetsOf, usualWishes } from '../../documents/sheets/sheets-of.ts';
 import { adviceAbout, adviceNotSearched, adviceOutlines } from '../../documents/text/advice-text.ts';
 import { findingsText } from '../../documents/text/findings-text.ts';
 import { nextAbout, nextOutlines } from '../../documents/text/next-text.ts';
+import { studySheets } from './study-sheets.ts';
 import type { AnsweredStudy, AskedStudy, Studied } from './study-wire.ts';
 import { withOffer } from './use-offer.ts';
 
@@ -31,36 +27,13 @@ export function studyBench(asked: AskedStudy, tell: (answer: AnsweredStudy) => v
   else done(foundIn(asked, prepared));
 }
 
-function foundIn({ language, of }: AskedStudy, prepared: Prepared): Partial<Studied> {
-  switch (of.kind) {
-    case 'timetable':
-      return { sheets: sheetsNamed(prepared, language, 'rotation') };
-    case 'sheets':
-      return { sheets: sheetsNamed(prepared, language, of.name) };
-    case 'next':
-      return {
-        about: [nextAbout(language)],
-        outlines: nextOutlines(language, prepared, measureNextAtTables(prepared)),
-      };
-    case 'rehearsal': {
-      const rehearsal = rehearse(prepared, { ...usualRehearsal(prepared), ...of.asked });
-      const job = {
-        prepared,
-        sheet: sheetIn(language, sheetOf(prepared)),
-        paper: usualWishes(prepared).paper,
-        period: null,
-        languages: { cards: language, key: language },
-      };
-      return { sheets: [onScreen(rehearsalOnPaper(job, rehearsal))] };
-    }
-    case 'advice':
-      return {};
-  }
+function foundIn(asked: AskedStudy, prepared: Prepared): Partial<Studied> {
+  if (asked.of.kind !== 'next') return { sheets: studySheets(asked, prepared).map(onScreen) };
+  return {
+    about: [nextAbout(asked.language)],
+    outlines: nextOutlines(asked.language, prepared, measureNextAtTables(prepared)),
+  };
 }
-
-/** What pupils read is in the language that the visit says; the rest is in that of the page. */
-const sheetsNamed = (prepared: Prepared, language: AskedStudy['language'], name: string): Studied['sheets'] =>
-  sheetsOf(prepared, { ...usualWishes(prepared), key: language, only: [name] }).map(onScreen);
 
 function adviceFound(
   { language, texts }: AskedStudy,

@@ -3,6 +3,7 @@ import type { Texts, Whole } from '../engine/prepare-wire.ts';
 import type { StudyLine, StudyOf } from '../engine/study-wire.ts';
 import type { PrepareKey, PrepareSay } from '../words/prepare-words.ts';
 import { PaperSheet } from './paper-sheet.tsx';
+import { SaveAsPdf } from './save-as-pdf.tsx';
 import { StudyWishes } from './study-wishes.tsx';
 import { type StudyDesk, useStudy } from './use-study.ts';
 
@@ -61,6 +62,9 @@ export function Follows({ say, language, texts, tables, table, isSettled, put }:
         <>
           <StudyWishes key={of.kind} say={say} of={of} tables={tables} ask={desk.ask} />
           <StudyState say={say} desk={desk} isOlder={isOlder} />
+          {found !== null && found.sheets.length > 0 && desk.texts !== null && stands === 'done' && (
+            <SaveAsPdf say={say} asked={{ language, texts: desk.texts, of }} />
+          )}
           {found !== null && <StudyFound say={say} desk={desk} isOlder={isOlder} put={put} />}
           {of.kind === 'sheets' && stands === 'done' && (
             <p class="hint">{say('prepare.study.print-say', { name: of.name })}</p>

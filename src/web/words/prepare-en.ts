@@ -70,8 +70,13 @@ export const prepareEn = {
   'prepare.study.answers': 'What happened, and what to say',
   'prepare.study.which': 'Which sheets?',
   'prepare.study.print': 'Print these',
-  'prepare.study.print-say':
-    'Set finely as PDF files, the same sheets come from: handspike print --only {name}',
+  'prepare.study.print-say': 'In the terminal the same files come from: handspike print --only {name}',
+  'prepare.pdf': 'Set as PDF files',
+  'prepare.pdf.opens': 'The typesetter is being fetched: some 28 MB, once.',
+  'prepare.pdf.so-far': '{done} of {all} sheets are set.',
+  'prepare.pdf.done': 'Set. Save them from here:',
+  'prepare.pdf.failed':
+    'The typesetter does not run here: this browser is too old for it, or the host of this page forbids it. Print these from the browser instead.',
   'prepare.sheet.cards': 'Cards for the tables',
   'prepare.sheet.signs': 'Table signs',
   'prepare.sheet.labels': 'Labels for parts',

@@ -72,8 +72,13 @@ export const prepareEs: Readonly<Record<PrepareKey, string>> = {
   'prepare.study.answers': 'Qué pasó, y qué decir',
   'prepare.study.which': '¿Qué hojas?',
   'prepare.study.print': 'Imprimir estas',
-  'prepare.study.print-say':
-    'Compuestas con esmero como PDF, las mismas hojas las da: handspike print --only {name}',
+  'prepare.study.print-say': 'En la terminal los mismos archivos los da: handspike print --only {name}',
+  'prepare.pdf': 'Componer como archivos PDF',
+  'prepare.pdf.opens': 'Se trae el compositor de páginas: unos 28 MB, una sola vez.',
+  'prepare.pdf.so-far': '{done} de {all} hojas están compuestas.',
+  'prepare.pdf.done': 'Compuestas. Guárdelas desde aquí:',
+  'prepare.pdf.failed':
+    'El compositor no funciona aquí: este navegador es demasiado antiguo, o el servidor de esta página no lo permite. Imprima estas desde el navegador.',
   'prepare.sheet.cards': 'Tarjetas de las mesas',
   'prepare.sheet.signs': 'Letreros de las mesas',
   'prepare.sheet.labels': 'Etiquetas de las piezas',
