@@ -47,7 +47,16 @@ export type Happening =
   /** The teacher takes back what she did: as if it had not been. */
   | { readonly kind: 'recalled'; readonly of: string }
   /** How much a group is told about a reading that should be read once more. */
-  | { readonly kind: 'telling'; readonly much: Telling };
+  | { readonly kind: 'telling'; readonly much: Telling }
+  /** What the wall of the talk shows, for the groups' tablets to follow; `null`: they go back to their tables. */
+  | { readonly kind: 'wall'; readonly shows: WallNow | null };
+
+/** A question of the talk by its kind, whether its answer is uncovered, and whether groups may be named in it. */
+export interface WallNow {
+  readonly question: string;
+  readonly isOpen: boolean;
+  readonly names: boolean;
+}
 
 /** `nothing`; `again`: to read it once more; `try`: and the one thing to try. */
 export type Telling = 'nothing' | 'again' | 'try';

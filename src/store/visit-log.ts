@@ -1,4 +1,4 @@
-import type { Happening, Stored, Telling, WrittenReading } from './entry.ts';
+import type { Happening, Stored, Telling, WallNow, WrittenReading } from './entry.ts';
 import { withoutRecalled } from './recalled.ts';
 import { type Dated, inSaneOrder } from './sane-order.ts';
 
@@ -19,6 +19,8 @@ export interface VisitLog {
   readonly late: Readonly<Record<string, number>>;
   readonly closed: readonly string[];
   readonly telling: Telling;
+  /** What the wall of the talk shows; `null` while there is none, or tablets don't follow it. */
+  readonly wall: WallNow | null;
   /** Which device writes for a group: the one that took it last. */
   readonly holders: Readonly<Record<string, string>>;
   /** From which device a group was taken, where no other has come for it yet. */
@@ -56,6 +58,7 @@ const NOTHING: VisitLog = {
   late: {},
   closed: [],
   telling: 'try',
+  wall: null,
   holders: {},
   freed: {},
 };
@@ -143,6 +146,8 @@ function withEntry(log: VisitLog, dated: Dated): VisitLog {
       return log;
     case 'telling':
       return { ...log, telling: what.much };
+    case 'wall':
+      return { ...log, wall: what.shows };
   }
 }
 

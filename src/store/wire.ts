@@ -128,6 +128,16 @@ export interface GroupParts {
   readonly readings: readonly OwnReading[];
   /** The device that writes for the group, or the one that the teacher took it from and nobody has come for it yet. */
   readonly writes: { readonly device: string | null; readonly freed: string | null };
+  /** What the wall of the talk shows; not there while tablets don't follow it. */
+  readonly wall?: WallPart;
+}
+
+/** A question of the talk as it stands on the wall, in the group's language. */
+export interface WallPart {
+  readonly number: string;
+  readonly ask: string;
+  /** What stands below it, as HTML that `documents` made. */
+  readonly html: string;
 }
 
 export interface GroupCard {
@@ -163,6 +173,8 @@ export interface TeacherParts {
     readonly addresses: readonly string[];
     readonly telling: Telling;
     readonly way: 'signal' | 'free' | null;
+    /** The groups' tablets show the wall of the talk. */
+    readonly isOnWall: boolean;
   };
   readonly groups: readonly TeacherGroup[];
   /** The rotation chart as SVG, and what changed when it was planned anew, in a sentence. */

@@ -32,6 +32,7 @@ describe('who may write what', () => {
     { kind: 'opened', table: '1' },
     { kind: 'arrival', setup: 'L1', written: '2' },
     { kind: 'telling', much: 'again' },
+    { kind: 'wall', shows: { question: 'saved', isOpen: true, names: false } },
     { kind: 'freed', group: 'A', from: 'd9' },
     { kind: 'recalled', of: 't1.5' },
   ];

@@ -2,7 +2,7 @@ import type { Language } from '../../documents/sentences/language.ts';
 import { sentence } from '../../documents/sentences/sentence.ts';
 import { causeToTry } from '../../documents/text/cause-text.ts';
 import type { LoggedReading } from '../../store/visit-log.ts';
-import type { ClockPart, GroupCard, GroupParts, OwnReading } from '../../store/wire.ts';
+import type { ClockPart, GroupCard, GroupParts, OwnReading, WallPart } from '../../store/wire.ts';
 import type { ToldAgain } from './told-again.ts';
 
 /** All that a group's page is made from: no expectation, no range, and nobody else's readings are in it. */
@@ -16,6 +16,7 @@ export interface GroupView {
   readonly readings: readonly LoggedReading[];
   readonly told: ReadonlyMap<string, ToldAgain>;
   readonly writes: GroupParts['writes'];
+  readonly wall: WallPart | null;
 }
 
 /** What a group's page shows. */
@@ -26,6 +27,7 @@ export const groupParts = (view: GroupView): GroupParts => ({
   cards: view.cards,
   readings: view.readings.map((reading) => ownReading(view.language, reading, view.told.get(reading.id))),
   writes: view.writes,
+  ...(view.wall === null ? {} : { wall: view.wall }),
 });
 
 const ownReading = (

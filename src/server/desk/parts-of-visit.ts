@@ -6,7 +6,14 @@ import type { Stored } from '../../store/entry.ts';
 import { withoutRecalled } from '../../store/recalled.ts';
 import { type Dated, inSaneOrder } from '../../store/sane-order.ts';
 import { type VisitLog, visitLog } from '../../store/visit-log.ts';
-import type { ClockPart, GroupParts, HelperParts, TeacherParts, TeacherTable } from '../../store/wire.ts';
+import type {
+  ClockPart,
+  GroupParts,
+  HelperParts,
+  TeacherParts,
+  TeacherTable,
+  WallPart,
+} from '../../store/wire.ts';
 import { chartPart } from './chart-part.ts';
 import { clockPart } from './clock-part.ts';
 import type { Audience, SeatParts } from './desk.ts';
@@ -22,6 +29,7 @@ import { teacherTable } from './teacher-table.ts';
 import { type ToldAgain, toldAgain } from './told-again.ts';
 import { setupsByMark, type VisitAtDesk } from './visit-at-desk.ts';
 import { type VisitClock, visitClock } from './visit-clock.ts';
+import { wallFor } from './wall-part.ts';
 
 /** What every audience of a visit is shown. */
 export type ShownParts = ReadonlyMap<Audience, SeatParts>;
@@ -33,6 +41,7 @@ export type PartsOfVisit = (entries: readonly Stored[], now: number) => ShownPar
 export function partsOfVisit(visit: VisitAtDesk): PartsOfVisit {
   let judges: Judges | null = null;
   const planShown = planParts(visit);
+  const wall = wallFor(visit.prepared);
   return (entries, now) => {
     const dated = withoutRecalled(inSaneOrder(entries));
     const log = recent(visitLog(entries));
@@ -41,7 +50,8 @@ export function partsOfVisit(visit: VisitAtDesk): PartsOfVisit {
     const guard = guardedBy(faults);
     const plan = planOf(visit, dated, clock, log, guard);
     const arrivals = JSON.stringify(log.arrival);
-    if (judges?.arrivals !== arrivals) judges = judgesFor(visit, log, arrivals);
+    const found = judges?.arrivals === arrivals ? judges : judgesFor(visit, log, arrivals);
+    judges = found;
     const seen: Seen = {
       visit,
       entries,
@@ -49,11 +59,16 @@ export function partsOfVisit(visit: VisitAtDesk): PartsOfVisit {
       clock,
       plan,
       now,
-      judges,
+      judges: found,
       faults,
       guard,
       clockShown: clockPart(clock, plan, now),
       planShown: planShown(plan),
+      wall: (language) =>
+        guard(
+          () => wall(language, found.tables, entries, log.wall),
+          () => null,
+        ),
     };
     return shownParts(seen);
   };
@@ -151,6 +166,7 @@ interface Seen {
   readonly now: number;
   readonly clockShown: ClockPart;
   readonly planShown: TeacherParts['plan'];
+  readonly wall: (language: VisitAtDesk['language']) => WallPart | null;
 }
 
 function shownParts(seen: Seen): ShownParts {
@@ -187,6 +203,7 @@ function shownParts(seen: Seen): ShownParts {
         readings: own(label),
         told: told.get(label) ?? new Map(),
         writes: { device: log.holders[label] ?? null, freed: log.freed[label] ?? null },
+        wall: seen.wall(language),
       }),
     ]),
     ...judges.tables.flatMap(({ mark }): readonly [Audience, SeatParts][] => {
@@ -222,6 +239,7 @@ function teacherParts(
       addresses: opened.addresses,
       telling: log.telling,
       way: plan?.period.rotation.way ?? null,
+      isOnWall: log.wall !== null,
     },
     groups: visit.groups.map(({ label }) =>
       teacherGroup(label, { log, entries, clock, judged, routes, now }),

@@ -4,6 +4,7 @@ export type JsonSchema = Readonly<Record<string, unknown>>;
 const text = (maxLength: number, minLength = 1): JsonSchema => ({ type: 'string', minLength, maxLength });
 const orNull = (schema: JsonSchema): JsonSchema => ({ anyOf: [schema, { type: 'null' }] });
 const one = (value: string): JsonSchema => ({ type: 'string', const: value });
+const yesOrNo: JsonSchema = { type: 'boolean' };
 const whole = (minimum: number, maximum: number): JsonSchema => ({ type: 'integer', minimum, maximum });
 
 export const strict = (
@@ -58,6 +59,10 @@ const happenings: readonly JsonSchema[] = [
   strict({ kind: one('freed'), group: mark, from: deviceName }),
   strict({ kind: one('recalled'), of: id }),
   strict({ kind: one('telling'), much: { type: 'string', enum: ['nothing', 'again', 'try'] } }),
+  strict({
+    kind: one('wall'),
+    shows: orNull(strict({ question: text(40), isOpen: yesOrNo, names: yesOrNo })),
+  }),
 ];
 
 /** Chosen by its `kind`, so that what is wrong is told of that kind alone. */

@@ -7,6 +7,7 @@ import { NotesView } from './notes-view.tsx';
 import { type SharedTalk, useSharedTalk } from './shared-talk.ts';
 import { afterKey, type TalkNow, withTalk } from './talk-now.ts';
 import { TalkOnPaper } from './talk-on-paper.tsx';
+import { type Tablets, useTablets } from './use-tablets.ts';
 import { useTalkEngine } from './use-talk-engine.ts';
 import { WallView } from './wall-view.tsx';
 import { type Chosen, visitIn } from './whose-numbers.ts';
@@ -86,6 +87,9 @@ function Desk({ language, store, first, shared, hash }: DeskProps) {
   }, [hash]);
   const engine = useTalkEngine(language, chosen, turn, (talk) => shared.change((now) => withTalk(now, talk)));
   const { talk } = shared.now;
+  const { numbers } = chosen;
+  const follows = numbers.kind === 'visit' && numbers.tablets === true ? numbers.visit : null;
+  const tablets = useTablets(engine.stands === 'settled' ? follows : null, shared.now, chosen.names);
   const sheets = engine.stands === 'settled' ? (talk?.sheets ?? null) : null;
   return (
     <>
@@ -120,6 +124,14 @@ function Desk({ language, store, first, shared, hash }: DeskProps) {
           </span>
           {!isKept && <b>! {say('discuss.not-kept')}</b>}
         </div>
+        {numbers.kind === 'visit' && (
+          <TabletsFollow
+            say={say}
+            isOn={follows !== null}
+            stands={tablets}
+            put={(isOn) => choose({ ...chosen, numbers: { ...numbers, tablets: isOn } })}
+          />
+        )}
         {engine.faults.length > 0 && (
           <div class="trouble" role="alert">
             {engine.faults.map((text) => (
@@ -151,3 +163,23 @@ function Desk({ language, store, first, shared, hash }: DeskProps) {
     </>
   );
 }
+
+interface TabletsFollowProps {
+  readonly say: ReturnType<typeof discussSayIn>;
+  readonly isOn: boolean;
+  readonly stands: Tablets;
+  readonly put: (isOn: boolean) => void;
+}
+
+/** The groups' tablets show what the wall shows, in each group's language. */
+const TabletsFollow = ({ say, isOn, stands, put }: TabletsFollowProps) => (
+  <div class="acts" data-tablets={stands}>
+    <label class="tick">
+      <input type="checkbox" checked={isOn} onChange={({ currentTarget }) => put(currentTarget.checked)} />
+      {say('discuss.tablets')}
+    </label>
+    <span role="status" class={stands === 'away' ? 'trouble' : 'hint'}>
+      {isOn && stands !== 'off' ? say(`discuss.tablets.${stands}`) : ''}
+    </span>
+  </div>
+);

@@ -14,7 +14,8 @@ import { demoTexts } from '../prepare/demo-texts.ts';
 export type Numbers =
   | { readonly kind: 'readings'; readonly file: SourceText }
   | { readonly kind: 'rehearsal'; readonly asked: Partial<RehearsalOptions> }
-  | { readonly kind: 'visit'; readonly visit: string };
+  /** `tablets`: whether those of its groups follow the wall. */
+  | { readonly kind: 'visit'; readonly visit: string; readonly tablets?: boolean };
 
 /** What the page is told to talk about; kept in the browser. */
 export interface Chosen {

@@ -1,4 +1,4 @@
-import { useEffect } from 'preact/hooks';
+import { useEffect, useState } from 'preact/hooks';
 import type { GroupParts } from '../../store/wire.ts';
 import type { Device } from '../device/device.ts';
 import { useDeviceState } from '../device/use-device-state.ts';
@@ -8,6 +8,7 @@ import { AtTables } from './at-tables.tsx';
 import { CarryOver, notStored } from './carry-over.tsx';
 import { listedReadings } from './listed-reading.ts';
 import { ReadingList } from './reading-list.tsx';
+import { WallOnTablet } from './wall-on-tablet.tsx';
 
 export interface GroupScreenProps {
   readonly device: Device<GroupParts>;
@@ -35,6 +36,9 @@ export function GroupScreen({ device, language: first, code }: GroupScreenProps)
     return () => removeEventListener('beforeunload', ask);
   }, [state.isKept, isWaiting]);
 
+  /** The question at which this group went back to its table; at the next one it follows again. */
+  const [left, setLeft] = useState<string | null>(null);
+  const { wall } = state.parts;
   const notKept = state.isKept ? null : <p class="banner">{say('kept.not')}</p>;
   switch (state.standing) {
     case 'looking':
@@ -59,9 +63,24 @@ export function GroupScreen({ device, language: first, code }: GroupScreenProps)
       );
     }
     case 'inside':
+      if (wall !== undefined && left !== wall.ask)
+        return (
+          <>
+            {notKept}
+            <WallOnTablet say={say} label={label} wall={wall} leave={() => setLeft(wall.ask)} />
+          </>
+        );
       return (
         <>
           {notKept}
+          {wall !== undefined && (
+            <div class="banner">
+              <p>{say('wall.away')}</p>
+              <button type="button" onClick={() => setLeft(null)}>
+                {say('wall.back')}
+              </button>
+            </div>
+          )}
           <AtTables device={device} state={state} say={say} language={language} label={label} />
         </>
       );

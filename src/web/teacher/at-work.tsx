@@ -72,6 +72,17 @@ export function AtWork({ device, state, say, language }: InsideProps) {
           {waiting > 0 && !state.isLive && <p>□ {say('teacher.on-device', { many: waiting })}</p>}
           {isRefused && <p class="trouble">✕ {say('teacher.refused')}</p>}
         </div>
+        {visit?.isOnWall === true && (
+          <div class="banner quiet">
+            <p>{say('teacher.on-wall')}</p>
+            <button
+              type="button"
+              onClick={() => done.act({ kind: 'wall', shows: null }, { key: 'did.wall.not' })}
+            >
+              {say('teacher.on-wall.not')}
+            </button>
+          </div>
+        )}
         {trouble.length > 0 && (
           <section class="banner" aria-labelledby="trouble-heading">
             <h2 id="trouble-heading">{say('trouble.heading')}</h2>
