@@ -61,6 +61,20 @@ describe('what a whole table says', () => {
     },
   );
 
+  it('what one group found alone is not said to agree with others', () => {
+    const said = (groups: number) =>
+      languages.map(
+        (language) =>
+          tableFindingText(
+            language,
+            finding({ kind: 'off the list', code: null, groups, of: groups, test: null }),
+            setups,
+          )[0],
+      );
+    expect(said(1).filter((text) => /agree|concuerdan|1 grupos|1 groups/.test(text ?? ''))).toEqual([]);
+    expect(said(2)[0]).toContain('agree with one another (2 groups)');
+  });
+
   it('off the list names the kit, from the first group or a later one', () => {
     for (const language of languages)
       for (const from of [null, 'D']) {

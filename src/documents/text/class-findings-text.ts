@@ -21,7 +21,7 @@ export function tableFindingText(
   const { code, facts, test } = finding;
   const shown = (setup: string, si: number): string => figureText(language, setups, setup, si);
   return [
-    sentence(language, `finding.${finding.kind}`, {
+    sentence(language, isAlone(finding) ? 'finding.off the list.alone' : `finding.${finding.kind}`, {
       table: finding.table,
       groups: finding.groups,
       of: finding.of,
@@ -46,6 +46,9 @@ export function tableFindingText(
         ]),
   ];
 }
+
+/** Nobody else has read there yet: there is nothing that readings could agree with. */
+const isAlone = ({ kind, groups }: TableFinding): boolean => kind === 'off the list' && groups === 1;
 
 /** Which weight hangs there; of setups that stand at each other's sign the figures tell which. */
 const ofTable = (language: Language, cause: SaidCause): string =>

@@ -11,6 +11,8 @@ export const classFindings = {
   'finding.same mistake': 'Table {table}: {groups} of {of} groups found what this would leave: {cause}.',
   'finding.off the list':
     'Table {table}: the readings agree with one another ({groups} groups), but not with the card, and nothing on the list explains it.',
+  'finding.off the list.alone':
+    'Table {table}: what one group found there fits neither the card nor anything on the list.',
   'finding.figure': '{setup}: {found} is found, {expected} was expected.',
   'finding.behind.station': 'Perhaps the station has changed ({percent} %).',
   'finding.behind.station.from': 'Perhaps the station has changed, from group {group} on ({percent} %).',

@@ -13,6 +13,8 @@ export const classFindings = {
     'Mesa {table}: {groups} de {of} grupos encontraron lo que se muestra cuando pasa esto: {cause}.',
   'finding.off the list':
     'Mesa {table}: las lecturas concuerdan entre sí ({groups} grupos), pero no con la tarjeta, y nada de la lista lo explica.',
+  'finding.off the list.alone':
+    'Mesa {table}: lo que encontró un grupo allí no encaja ni con la tarjeta ni con nada de la lista.',
   'finding.figure': '{setup}: se encuentra {found}, se esperaba {expected}.',
   'finding.behind.station': 'Quizá la estación ha cambiado ({percent} %).',
   'finding.behind.station.from': 'Quizá la estación ha cambiado, desde el grupo {group} ({percent} %).',
