@@ -39,6 +39,12 @@ describe.each(languageTags)('what is said of a queried reading in %s', (language
     expect(alone?.toTeacher).not.toBe(known?.toTeacher);
   });
 
+  it('sends nobody after a cause that is hardly probable beside "nothing explains it"', () => {
+    const hardly = cause('load.other-weight', 0.14, { facts: { hung: 'W300', belongs: 'W500' } });
+    const alone = queriedText(language, judged([unexplained]));
+    expect(queriedText(language, judged([unexplained, hardly]))).toEqual(alone);
+  });
+
   it('is nothing where the reading is not queried, however likely a cause is', () => {
     for (const verdict of ['good', 'a little off', 'no reading', 'unreadable', 'not judged'] as const)
       expect(queriedText(language, judged([otherWeight], verdict))).toBeNull();

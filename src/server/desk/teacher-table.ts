@@ -24,7 +24,8 @@ export interface TableView {
   readonly told: ReadonlyMap<string, ToldAgain>;
 }
 
-const STRIP_LENGTH = 150;
+/** Millimetres of paper: as short as graduations can be told apart, so that numbers are large where a strip is narrow. */
+const STRIP_LENGTH = 90;
 
 /** A table as the teacher sees it: what it has to say as a whole, then each setup with its strip and readings. */
 export function teacherTable(table: PreparedTable, view: TableView): TeacherTable {

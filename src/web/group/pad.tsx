@@ -134,6 +134,7 @@ export function Pad({ say, group, setup, anew, places, hasOne, onWrite, onLeave 
       {asks.ease && (
         <fieldset>
           <legend class={isNumber ? '' : 'unseen'}>{say('pad.ease')}</legend>
+          {places > 1 && <p class="hint">{say('pad.ease.first-all')}</p>}
           <div class="choices ease">
             {Array.from({ length: places }, (_, n) => n + 1).map((each) => (
               <label key={each}>
