@@ -84,6 +84,28 @@ describe('a new kit by questions', () => {
     }
   }, 180_000);
 
+  test('holes are counted, and the way from the first to the last is measured once', async () => {
+    const page = await opened();
+    await newKit(page);
+    await go(page, 'Parts');
+    await addPart(page, ['beam', 'bar', { length: '70 cm', mass: '180 g', 'first hole': '5 cm' }]);
+    const place = '[data-part="beam"]';
+    const spacing = page.locator(`${place} .question`, { has: page.locator('[data-field="hole spacing"]') });
+    const whole = spacing.locator('.whole input');
+    expect(await whole.isDisabled()).toBe(true);
+    await answer(page, place, 'holes', '13');
+    await expect.poll(() => whole.isDisabled(), soon).toBe(false);
+    await whole.fill('60');
+    expect(await spacing.locator('.whole small').textContent()).toContain('no length yet');
+    await whole.fill('60 cm');
+    const field = page.locator(`${place} [data-field="hole spacing"]`);
+    await expect.poll(() => field.inputValue(), soon).toBe('5.00 cm ± 0.05 cm');
+    expect(await spacing.locator('.whole small').textContent()).toBe(
+      'From each to the next: 5.00 cm ± 0.05 cm.',
+    );
+    expect(await axeFaults(page)).toEqual([]);
+  }, 60_000);
+
   test('an answer that cannot be read is told at its question, with what can be done', async () => {
     const page = await opened();
     await smallestKit(page);

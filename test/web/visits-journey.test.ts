@@ -31,7 +31,17 @@ describe('the list of visits in a browser', () => {
         readFileSync(demo('harbour-day.visit.yaml'), 'utf8').replace(/^title: .*$/m, 'title: The other day'),
       ),
     });
-    await page.getByRole('button', { name: 'Open it' }).click();
+    const [book] = readFileSync(join('examples', 'bench-book', 'slipway.bench.csv'), 'utf8').split('\n');
+    await page.getByLabel('Bench book, if there is one').setInputFiles({
+      name: 'boathouse.bench.csv',
+      mimeType: 'text/csv',
+      buffer: Buffer.from(`${book}\n`),
+    });
+    const [sent] = await Promise.all([
+      page.waitForRequest((request) => request.method() === 'POST' && request.url().endsWith('/visits')),
+      page.getByRole('button', { name: 'Open it' }).click(),
+    ]);
+    expect(sent.postDataJSON().files.bench).toEqual({ name: 'boathouse.bench.csv', text: `${book}\n` });
     await expect.poll(() => page.locator('.visits li').count(), { timeout: 20_000 }).toBe(2);
     // The first one, though the other was opened last.
     await page

@@ -44,6 +44,8 @@ export type Field =
   ) & {
     readonly meaning: string;
     readonly required?: true;
+    /** Of a length that is the same between each and the next: the field that counts them. */
+    readonly between?: string;
     /** An example as it would be written; shown in help and in the schema, checked by a test. */
     readonly example: string;
   };

@@ -1,4 +1,5 @@
 import type { Dimension } from '../../core/quantities/dimension.ts';
+import type { DecimalMark } from '../../core/quantities/print-quantity.ts';
 import type { Edit, FieldView, Texts } from './prepare-wire.ts';
 
 /** What is asked about the three files, as plain data: every question carries the edit that its answer makes. */
@@ -22,6 +23,8 @@ export interface Question extends FieldView {
   readonly said: readonly string[];
   /** Any of these answers it. */
   readonly answers: readonly AnswerKind[];
+  /** Of a length between each and the next: how many there are, as far as that is answered; `null` for any other. */
+  readonly between: { readonly count: number | null; readonly decimal: DecimalMark } | null;
 }
 
 /** What is written there: a number with a unit of some dimension, a count, a place, words. */

@@ -31,9 +31,19 @@ export const questionsFor = (
         said: wordsOf(field).map((word) => wordIn(language, word)),
         isNeeded: field.required === true,
         answers: answersTo(field),
+        between: betweenOf(roots[file], path, field),
       }),
     )
     .toSorted((a, b) => Number(b.isNeeded) - Number(a.isNeeded));
+
+function betweenOf(root: Node | null, path: Path, { between }: Field): Question['between'] {
+  if (between === undefined) return null;
+  const count = Number(valueAt(root, [...path, between]) ?? '');
+  return {
+    count: Number.isInteger(count) && count > 1 ? count : null,
+    decimal: valueAt(root, ['decimal']) === 'comma' ? 'comma' : 'point',
+  };
+}
 
 const wordsOf = (field: Field): readonly string[] =>
   field.type === 'choice' ? field.of : field.type === 'yes-no' ? ['yes', 'no'] : [];

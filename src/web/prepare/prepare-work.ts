@@ -134,6 +134,9 @@ export function usePrepareWork(language: 'en' | 'es', store: DeviceStore, first:
       fail: stop,
     });
     ask();
+    // What was typed a moment before a reload is kept as well.
+    addEventListener('pagehide', showRest);
+    return () => removeEventListener('pagehide', showRest);
   }, []);
   const turnTo = (next: TextHistory | null): void => {
     if (next === null) return;

@@ -8,16 +8,16 @@ export interface OpenVisitProps {
   readonly onOpened: (visit: VisitView) => void;
 }
 
-const KINDS = ['kit', 'activity', 'visit'] as const;
+const KINDS = ['kit', 'activity', 'visit', 'bench'] as const;
 type Kind = (typeof KINDS)[number];
 
-/** Opens a visit from its three files. */
+/** Opens a visit from its three files, with what was read on the bench where that is kept. */
 export function OpenVisit({ say, onOpened }: OpenVisitProps) {
   const [files, setFiles] = useState<Partial<Record<Kind, File>>>({});
   const [trouble, setTrouble] = useState<TeacherKey | null>(null);
   const [isBusy, setBusy] = useState(false);
   const open = async (form: HTMLFormElement): Promise<void> => {
-    const { kit, activity, visit } = files;
+    const { kit, activity, visit, bench } = files;
     if (kit === undefined || activity === undefined) return setTrouble('visits.new.missing');
     setBusy(true);
     const source = async (file: File) => ({ name: file.name, text: await file.text() });
@@ -26,6 +26,7 @@ export function OpenVisit({ say, onOpened }: OpenVisitProps) {
         kit: await source(kit),
         activity: await source(activity),
         visit: visit === undefined ? null : await source(visit),
+        bench: bench === undefined ? null : await source(bench),
       },
     });
     setBusy(false);
@@ -51,7 +52,7 @@ export function OpenVisit({ say, onOpened }: OpenVisitProps) {
               {say(`visits.new.${kind}`)}{' '}
               <input
                 type="file"
-                accept=".yaml,.yml"
+                accept={kind === 'bench' ? '.csv,text/csv' : '.yaml,.yml'}
                 onChange={({ currentTarget }) => {
                   const { [kind]: _before, ...others } = files;
                   const file = currentTarget.files?.[0];

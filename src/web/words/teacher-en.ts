@@ -200,6 +200,7 @@ export const teacherEn = {
   'visits.new.kit': 'Kit file',
   'visits.new.activity': 'Activity file',
   'visits.new.visit': 'Visit file, if there is one',
+  'visits.new.bench': 'Bench book, if there is one',
   'visits.new.do': 'Open it',
   'visits.new.missing': 'Choose a kit file and an activity file.',
   'visits.new.unprepared':

@@ -203,6 +203,7 @@ export const teacherEs: Readonly<Record<TeacherKey, string>> = {
   'visits.new.kit': 'Archivo del kit',
   'visits.new.activity': 'Archivo de la actividad',
   'visits.new.visit': 'Archivo de la visita, si lo hay',
+  'visits.new.bench': 'Libro de banco, si lo hay',
   'visits.new.do': 'Abrirla',
   'visits.new.missing': 'Elija un archivo de kit y uno de actividad.',
   'visits.new.unprepared':

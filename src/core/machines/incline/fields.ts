@@ -35,6 +35,7 @@ export const board: PartKind = {
       type: 'quantity',
       dimensions: ['length'],
       above: 0,
+      between: 'pins',
       meaning: 'incline.field.pin-spacing',
       example: '5 cm',
     },

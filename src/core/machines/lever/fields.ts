@@ -43,6 +43,7 @@ export const bar: PartKind = {
       type: 'quantity',
       dimensions: ['length'],
       above: 0,
+      between: 'holes',
       meaning: 'lever.field.hole-spacing',
       example: '5 cm',
     },

@@ -5,6 +5,7 @@ import type { Question } from '../../engine/question-wire.ts';
 import type { NewKitSay } from '../../words/new-kit-words.ts';
 import { FieldControl, idOf } from '../field-control.tsx';
 import type { PrepareWork } from '../prepare-work.ts';
+import { FromFirstToLast } from './from-first-to-last.tsx';
 
 /** What every list of questions is given along. */
 export interface AtQuestions {
@@ -33,7 +34,7 @@ export function QuestionList({ questions, first = [], ...at }: QuestionListProps
       ))}
       {folded.length > 0 && (
         <details>
-          <summary>{at.say('newkit.more', { names: folded.map(({ name }) => name).join(', ') })}</summary>
+          <summary>{at.say('newkit.more', { count: folded.length })}</summary>
           {folded.map((question) => (
             <OneQuestion key={idOf(question)} question={question} {...at} />
           ))}
@@ -62,6 +63,14 @@ function OneQuestion({ question, say, findings, work }: AtQuestions & { readonly
         {hint === '' ? '' : `${hint}.`} {said.length === 0 && say('newkit.example', { example })}{' '}
         <span class="in-file">{say('newkit.in-file', { name })}</span>
       </small>
+      {question.between !== null && (
+        <FromFirstToLast
+          say={say}
+          between={question.between}
+          id={`${id}-whole`}
+          give={(each) => work.edit({ file, path, value: each })}
+        />
+      )}
       <Found findings={foundAt(findings, file, path).filter(({ code }) => code !== 'missing-key')} />
     </div>
   );
