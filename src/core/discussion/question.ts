@@ -57,7 +57,7 @@ export interface QuestionOf<K extends QuestionKind> {
 export const PACE: Readonly<
   Record<QuestionKind, { readonly wait: number; readonly minutes: number; readonly rank: number }>
 > = {
-  machines: { wait: 5, minutes: 2, rank: 4 },
+  machines: { wait: 45, minutes: 2, rank: 4 },
   guess: { wait: 5, minutes: 2, rank: 7 },
   traded: { wait: 10, minutes: 2, rank: 2 },
   saved: { wait: 20, minutes: 3, rank: 1 },

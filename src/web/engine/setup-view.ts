@@ -29,7 +29,8 @@ import type { DrawingView, FieldGroup, SetupView, TableRows } from './prepare-wi
 type Language = 'en' | 'es';
 
 const ROOM = { width: 170, height: 95 };
-const STRIP = 120;
+/** As short as graduations can be told apart: its numbers are read on a phone. */
+const STRIP = 90;
 
 /** The rows of a table in the list: each setup with its good range. */
 export const tableRows = (language: Language, table: PreparedTable): TableRows => ({
