@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { CausePosterior } from './cause-posterior.ts';
-import { atRates, type Counted, classRates } from './class-rate.ts';
+import { atRates, type Counted, classRates, timesAsMany } from './class-rate.ts';
 import type { ByKind } from './likely-cause.ts';
 
 const EXPECTED: ByKind = { doing: 0.1, reading: 0.1, unexplained: 0.01 };
@@ -54,6 +54,18 @@ describe('how often a class makes mistakes', () => {
     const once = timesOf([...rest, counted('group 0', doing(1))]);
     expect(six).toBeGreaterThan(2 * oneGroup);
     expect(oneGroup).toBeLessThan(1.5 * once);
+  });
+
+  it('is one number for weighing the tables: a power of the root of two, none of which needs a reading', () => {
+    expect(timesAsMany([])).toBe(1);
+    const good = Array.from({ length: 60 }, (_, n) => counted(`group ${n % 8}`, doing(0)));
+    const half = good.map((each, n) => (n % 2 === 0 ? counted(each.group, doing(1, `slip ${n}`)) : each));
+    expect(timesAsMany(good)).toBeLessThan(0.5);
+    expect(timesAsMany(half)).toBeGreaterThan(4);
+    for (const numbers of [good, half]) {
+      const power = 2 * Math.log2(timesAsMany(numbers));
+      expect(Math.abs(power - Math.round(power))).toBeLessThan(1e-9);
+    }
   });
 
   it('takes readings without a group each for itself', () => {

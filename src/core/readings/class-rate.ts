@@ -86,6 +86,27 @@ function logLikelihood(seen: readonly Seen[], times: ByKind): number {
   return log + Math.log(odds);
 }
 
+/**
+ * Of what a class does wrong, a part moves its readings by less than they scatter and is taken for good: as much again as half of what
+ * is seen. Found with simulated classes; common practice, no source.
+ */
+const WITH_UNSEEN = 1.5;
+
+/**
+ * How many times as many mistakes a class makes as the base rates say, as one number: on the average over all that is possible,
+ * with what isn't seen, to a power of the root of two, so that few readings more seldom move it.
+ */
+export function timesAsMany(numbers: readonly Counted[]): number {
+  const rates = classRates(numbers);
+  let [made, expected] = [0, 0];
+  for (const kind of KINDS) {
+    const all = numbers.reduce((sum, each) => sum + each.expected[kind], 0);
+    expected += all;
+    made += all * rates.reduce((sum, { times, probability }) => sum + probability * times[kind], 0);
+  }
+  return expected === 0 ? 1 : 2 ** (Math.round(2 * Math.log2((WITH_UNSEEN * made) / expected)) / 2);
+}
+
 /** What a number was taken for and what was expected of it, each habit counted once. */
 interface Seen {
   readonly made: ByKind;

@@ -173,6 +173,23 @@ describe('one more reading', () => {
     expect(judgements(state)).toEqual(judgements(classAfter(readings)));
   });
 
+  it('leads to the same as all at once where the class has written enough to be weighed at its own rate', () => {
+    const { readings } = writtenClass(tables, 6, 77, (group, { setup }) =>
+      group < 2 && setup.watched === 'pull' ? 'reading.in-grams' : null,
+    );
+    expect(readings.length).toBeGreaterThan(60);
+    const said = (state: ClassState) =>
+      judgements(state).map(({ verdict, causes }) => [verdict, causes[0]?.code, causes[0]?.probability]);
+    const atOnce = said(classAfter(readings));
+    const pieces = [40, 47, 48, 49, readings.length].reduce(
+      ({ state, from }, to) => ({ state: classWithAll(state, readings.slice(from, to)) ?? state, from: to }),
+      { state: classAfter([]), from: 0 },
+    );
+    expect(said(pieces.state)).toEqual(atOnce);
+    const one = readings.reduce((state, reading) => classWith(state, reading) ?? state, classAfter([]));
+    expect(said(one)).toEqual(atOnce);
+  });
+
   it('leads after each of them to the same as all at once, where a station changes and a group has a habit', () => {
     const slope = tables.filter(({ mark }) => mark === '2');
     const { readings: changing } = writtenClass(slope, 8, 17, (group, { setup }) =>

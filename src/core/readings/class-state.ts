@@ -1,6 +1,6 @@
 import { type CausePosterior, causePosterior, type PosteriorCause } from './cause-posterior.ts';
 import { changedStation } from './changed-station.ts';
-import { atRates, type Counted, classRates } from './class-rate.ts';
+import { atRates, type Counted, classRates, timesAsMany } from './class-rate.ts';
 import { type GroupHabit, habitsOf, isSameShown, type Shown, shownTogether } from './group-habit.ts';
 import type { ChangedStation, Judgement } from './judgement.ts';
 import { judgementOf } from './reading-verdict.ts';
@@ -80,8 +80,31 @@ export function classWith(state: ClassState, reading: WrittenReading): ClassStat
   return classWithAll(state, [reading]);
 }
 
+/** So many readings show how often a class errs: from then on its tables are weighed at its own rate. Common practice, no source. */
+const ENOUGH = 48;
+
 /** The class with several more readings, in the order they came; `null` where one is of no known setup. */
 export function classWithAll(state: ClassState, readings: readonly WrittenReading[]): ClassState | null {
+  const before = ENOUGH - state.order.length;
+  if (before <= 0 || readings.length < before) return withReadings(state, readings);
+  const first = withReadings(state, readings.slice(0, before));
+  return first === null ? null : withReadings(atOwnRate(first), readings.slice(before));
+}
+
+/** The same readings, weighed anew at the rate at which this class errs. */
+function atOwnRate(state: ClassState): ClassState {
+  const times = timesAsMany(countedAt(state.tables));
+  if (times === 1) return state;
+  const tables = state.tables.map(({ table }) =>
+    stateOf({ ...table, rateFactor: table.rateFactor * times }, []),
+  );
+  const readings = state.order.flatMap(
+    ({ table, place }) => state.tables[table]?.weights.readings[place]?.reading ?? [],
+  );
+  return withReadings({ tables, order: [], judged: [] }, readings) ?? state;
+}
+
+function withReadings(state: ClassState, readings: readonly WrittenReading[]): ClassState | null {
   const added = state.tables.map((): TakenReading[] => []);
   const order = [...state.order];
   for (const reading of readings) {
