@@ -118,7 +118,7 @@ export interface RouteStop {
   readonly state: 'done' | 'here' | 'next';
 }
 
-/** What a group's page shows; nothing here depends on what a setup is expected to read. */
+/** What a group's page shows; nothing here depends on what a setup is expected to read, but for the talk, whose wall everybody sees. */
 export interface GroupParts {
   readonly clock: ClockPart;
   readonly group: { readonly label: string; readonly language: string; readonly title: string };

@@ -87,8 +87,8 @@ function logLikelihood(seen: readonly Seen[], times: ByKind): number {
 }
 
 /**
- * Of what a class does wrong, a part moves its readings by less than they scatter and is taken for good: as much again as half of what
- * is seen. Found with simulated classes; common practice, no source.
+ * A part of what a class does wrong moves its readings by less than they scatter, and is taken for good: half as much again as is
+ * seen. Found with simulated classes; common practice, no source.
  */
 const WITH_UNSEEN = 1.5;
 

@@ -91,9 +91,10 @@ export function classWithAll(state: ClassState, readings: readonly WrittenReadin
   return first === null ? null : withReadings(atOwnRate(first), readings.slice(before));
 }
 
-/** The same readings, weighed anew at the rate at which this class errs. */
+/** The same readings, weighed anew at the rate at which this class errs; one group alone is no class, and has its habits. */
 function atOwnRate(state: ClassState): ClassState {
-  const times = timesAsMany(countedAt(state.tables));
+  const numbers = countedAt(state.tables);
+  const times = numbers.every(({ group }) => group === numbers[0]?.group) ? 1 : timesAsMany(numbers);
   if (times === 1) return state;
   const tables = state.tables.map(({ table }) =>
     stateOf({ ...table, rateFactor: table.rateFactor * times }, []),

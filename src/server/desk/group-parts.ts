@@ -5,7 +5,7 @@ import type { LoggedReading } from '../../store/visit-log.ts';
 import type { ClockPart, GroupCard, GroupParts, OwnReading, WallPart } from '../../store/wire.ts';
 import type { ToldAgain } from './told-again.ts';
 
-/** All that a group's page is made from: no expectation, no range, and nobody else's readings are in it. */
+/** All that a group's page is made from: no expectation, no range, and nobody else's readings are in it before the talk. */
 export interface GroupView {
   readonly label: string;
   readonly language: Language;

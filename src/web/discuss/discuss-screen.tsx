@@ -89,7 +89,7 @@ function Desk({ language, store, first, shared, hash }: DeskProps) {
   const { talk } = shared.now;
   const { numbers } = chosen;
   const follows = numbers.kind === 'visit' && numbers.tablets === true ? numbers.visit : null;
-  const tablets = useTablets(engine.stands === 'settled' ? follows : null, shared.now, chosen.names);
+  const tablets = useTablets(follows, shared.now, chosen.names);
   const sheets = engine.stands === 'settled' ? (talk?.sheets ?? null) : null;
   return (
     <>
