@@ -171,13 +171,15 @@ export function atRates(
   rates: readonly PossibleRate[],
 ): readonly PosteriorCause[] {
   // Each rate makes everything so many times as probable, and what hangs on its kind still more so.
-  const more = { good: 0, doing: 0, reading: 0, unexplained: 0 };
-  let whole = 0;
+  let [whole, doing, reading, unexplained] = [0, 0, 0, 0];
   for (const { times, probability } of rates) {
     const share = probability / totalAt(chance, times);
     whole += share;
-    for (const kind of KINDS) more[kind] += share * (times[kind] - 1);
+    doing += share * (times.doing - 1);
+    reading += share * (times.reading - 1);
+    unexplained += share * (times.unexplained - 1);
   }
+  const more = { good: 0, doing, reading, unexplained };
   const found: PosteriorCause[] = [];
   for (const each of causes) {
     const probability = each.probability * whole + each.ofChance * more[each.kind];

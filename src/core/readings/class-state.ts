@@ -17,7 +17,7 @@ import type { WrittenReading } from './written-reading.ts';
 
 /**
  * A class as its readings come in: what they were, and how each table stands. A value: one more reading
- * makes a new one, in which only that reading's table and its group's other readings are weighed again.
+ * makes a new one, in which that reading's table and its group's other readings are weighed again.
  */
 export interface ClassState {
   readonly tables: readonly TableState[];
@@ -25,6 +25,8 @@ export interface ClassState {
   readonly order: readonly Place[];
   /** What is said of each, in the same order. */
   readonly judged: readonly Judged[];
+  /** How many times as many mistakes as the base rates say this class makes: 1 until it has written enough to tell. */
+  readonly ownRate: number;
 }
 
 interface Place {
@@ -65,6 +67,7 @@ export const classOf = (
   tables: tables.map((source) => stateOf(stationTable(source, rateFactor), [])),
   order: [],
   judged: [],
+  ownRate: 1,
 });
 
 function stateOf(table: StationTable, readings: readonly TakenReading[], before?: TableWeights): TableState {
@@ -80,48 +83,53 @@ export function classWith(state: ClassState, reading: WrittenReading): ClassStat
   return classWithAll(state, [reading]);
 }
 
-/** So many readings show how often a class errs: from then on its tables are weighed at its own rate. Common practice, no source. */
+/**
+ * So many readings show how often a class errs. With each further one another table is weighed anew at the class's own rate,
+ * so that no reading waits for all tables. Common practice, no source.
+ */
 const ENOUGH = 48;
 
 /** The class with several more readings, in the order they came; `null` where one is of no known setup. */
 export function classWithAll(state: ClassState, readings: readonly WrittenReading[]): ClassState | null {
-  const before = ENOUGH - state.order.length;
-  if (before <= 0 || readings.length < before) return withReadings(state, readings);
-  const first = withReadings(state, readings.slice(0, before));
-  return first === null ? null : withReadings(atOwnRate(first), readings.slice(before));
+  const missing = ENOUGH - state.order.length;
+  if (missing <= 0 || readings.length < missing) return withReadings(state, readings);
+  const first = withReadings(state, readings.slice(0, missing));
+  return first === null
+    ? null
+    : withReadings({ ...first, ownRate: ownRateOf(first) }, readings.slice(missing));
 }
 
-/** The same readings, weighed anew at the rate at which this class errs; one group alone is no class, and has its habits. */
-function atOwnRate(state: ClassState): ClassState {
-  const numbers = countedAt(state.tables);
-  const times = numbers.every(({ group }) => group === numbers[0]?.group) ? 1 : timesAsMany(numbers);
-  if (times === 1) return state;
-  const tables = state.tables.map(({ table }) =>
-    stateOf({ ...table, rateFactor: table.rateFactor * times }, []),
-  );
-  const readings = state.order.flatMap(
-    ({ table, place }) => state.tables[table]?.weights.readings[place]?.reading ?? [],
-  );
-  return withReadings({ tables, order: [], judged: [] }, readings) ?? state;
+/** How many times as many mistakes as the base rates say; one group alone is no class, and has its habits. */
+function ownRateOf({ tables }: ClassState): number {
+  const numbers = countedAt(tables);
+  return numbers.every(({ group }) => group === numbers[0]?.group) ? 1 : timesAsMany(numbers);
 }
 
 function withReadings(state: ClassState, readings: readonly WrittenReading[]): ClassState | null {
-  const added = state.tables.map((): TakenReading[] => []);
+  const added = state.tables.map((): Pick<TakenReading, 'reading' | 'setup'>[] => []);
   const order = [...state.order];
   for (const reading of readings) {
     const at = placeOf(state, reading.setup);
-    const table = at === null ? undefined : state.tables[at.table];
-    if (at === null || table === undefined) return null;
-    const here = added[at.table] ?? [];
-    order.push({ table: at.table, place: table.weights.readings.length + here.length });
-    here.push(taken(table.table, reading, at.setup));
+    const here = at === null ? undefined : added[at.table];
+    if (at === null || here === undefined) return null;
+    order.push({
+      table: at.table,
+      place: (state.tables[at.table]?.weights.readings.length ?? 0) + here.length,
+    });
+    here.push({ reading, setup: at.setup });
   }
   const read = state.tables.map((each, n) => {
-    const more = added[n] ?? [];
-    return more.length === 0 ? each : stateOf(each.table, [...each.weights.readings, ...more], each.weights);
+    const isAnew = state.ownRate !== 1 && state.order.length <= ENOUGH + n && order.length > ENOUGH + n;
+    const { weights } = each;
+    const table = isAnew ? { ...each.table, rateFactor: each.table.rateFactor * state.ownRate } : each.table;
+    const more = [...(isAnew ? weights.readings : []), ...(added[n] ?? [])].map(({ reading, setup }) =>
+      taken(table, reading, setup),
+    );
+    if (more.length === 0) return each;
+    return isAnew ? stateOf(table, more) : stateOf(table, [...weights.readings, ...more], weights);
   });
   const tables = withGroups(read, state.tables);
-  return { order, tables, judged: judgedAt(tables, order) };
+  return { ...state, order, tables, judged: judgedAt(tables, order) };
 }
 
 /**
