@@ -15,7 +15,7 @@ interface Port {
 const port = globalThis as unknown as Port;
 const bench = prepareBench();
 
-/** Strip and key leave before the drawings are begun: they are what is looked at while something is changed. */
+/** Strip and key leave before the rest is begun: they are what is looked at while something is changed. */
 port.onmessage = ({ data: asked }) => {
   const { number } = asked;
   switch (asked.job) {
@@ -35,7 +35,7 @@ port.onmessage = ({ data: asked }) => {
       const texts = asked.edit === null ? asked.texts : bench.edited(asked.texts, asked.edit);
       const now = bench.now({ ...asked, texts: texts ?? asked.texts });
       port.postMessage({ job: 'now', number, texts, now: now?.view ?? null });
-      if (now !== null) port.postMessage({ job: 'drawings', number, drawings: now.drawings() });
+      if (now !== null && now.rest !== null) port.postMessage({ job: 'rest', number, rest: now.rest() });
     }
   }
 };

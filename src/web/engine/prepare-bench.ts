@@ -16,9 +16,9 @@ import type {
   AskedNow,
   AskedWhole,
   Chosen,
-  DrawingView,
   Edit,
   FindingView,
+  SetupRest,
   TableNow,
   Texts,
   Whole,
@@ -36,10 +36,10 @@ export interface PrepareBench {
   readonly whole: (asked: Pick<AskedWhole, 'texts' | 'language'>) => Whole;
 }
 
-/** What is shown at once, and the drawings, which take longer than all the rest. */
+/** What is shown at once, and what can come a moment later; `null` where no setup is in hand. */
 export interface Now {
   readonly view: TableNow;
-  readonly drawings: () => readonly DrawingView[];
+  readonly rest: (() => SetupRest) | null;
 }
 
 export function prepareBench(): PrepareBench {
@@ -75,17 +75,19 @@ export function prepareBench(): PrepareBench {
       const words = activity.tables.find((each) => each.mark === mark);
       const written = words?.setups.find((each) => each.mark === prepared?.setup.mark);
       if (prepared === null || words === undefined || written === undefined)
-        return { view: { rows: tableRows(language, table), setup: null }, drawings: () => [] };
-      const { kit: inKit, activity: inActivity, visit: inVisit } = sources(texts);
-      const roots = { kit: inKit.root, activity: inActivity.root, visit: inVisit.root };
-      const groups = fieldGroups(
-        { language, kit, activity, roots, visit: visit.file, parts: prepared.parts },
-        words,
-        written,
-      );
+        return { view: { rows: tableRows(language, table), setup: null }, rest: null };
       return {
-        view: { rows: tableRows(language, table), setup: setupView(language, table, prepared, groups) },
-        drawings: () => setupDrawings(language, table, prepared),
+        view: { rows: tableRows(language, table), setup: setupView(language, table, prepared) },
+        rest: () => {
+          const { kit: inKit, activity: inActivity, visit: inVisit } = sources(texts);
+          const roots = { kit: inKit.root, activity: inActivity.root, visit: inVisit.root };
+          const { parts } = prepared;
+          return {
+            setup: prepared.setup.mark,
+            drawings: setupDrawings(language, table, prepared),
+            groups: fieldGroups({ language, kit, activity, roots, visit: visit.file, parts }, words, written),
+          };
+        },
       };
     },
     whole: ({ texts, language }) => {

@@ -50,8 +50,8 @@ export interface AskedWhole {
   readonly texts: Texts;
 }
 
-/** Figures and strip come first, the drawings as soon as they are made. */
-export type Answered = AnsweredNow | AnsweredDrawings | AnsweredWhole;
+/** Figures and strip come first, the rest as soon as it is made. */
+export type Answered = AnsweredNow | AnsweredRest | AnsweredWhole;
 
 export interface AnsweredNow {
   readonly job: 'now';
@@ -61,16 +61,25 @@ export interface AnsweredNow {
   readonly now: TableNow | null;
 }
 
-export interface AnsweredDrawings {
-  readonly job: 'drawings';
+export interface AnsweredRest {
+  readonly job: 'rest';
   readonly number: number;
-  readonly drawings: readonly DrawingView[];
+  readonly rest: SetupRest;
 }
 
 export interface AnsweredWhole {
   readonly job: 'whole';
   readonly number: number;
   readonly whole: Whole;
+}
+
+/** What of a setup takes longer than its figures, or is not looked at in the same moment. */
+export interface SetupRest {
+  /** Whose it is. */
+  readonly setup: string;
+  readonly drawings: readonly DrawingView[];
+  /** All that may be changed at it. */
+  readonly groups: readonly FieldGroup[];
 }
 
 export interface DrawingView {
@@ -111,7 +120,6 @@ export interface SetupView extends Chosen {
   readonly why: string;
   readonly narrows: string;
   readonly strip: string | null;
-  readonly groups: readonly FieldGroup[];
 }
 
 export interface FieldGroup {

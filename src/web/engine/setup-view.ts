@@ -24,7 +24,7 @@ import {
   textbookInBoth,
   textbookText,
 } from '../../documents/text/prediction-text.ts';
-import type { DrawingView, FieldGroup, SetupView, TableRows } from './prepare-wire.ts';
+import type { DrawingView, SetupView, TableRows } from './prepare-wire.ts';
 
 type Language = 'en' | 'es';
 
@@ -45,12 +45,7 @@ export const tableRows = (language: Language, table: PreparedTable): TableRows =
 });
 
 /** A setup with all that follows from it; the same sentences and figures that the key prints. */
-export function setupView(
-  language: Language,
-  table: PreparedTable,
-  prepared: PreparedSetup,
-  groups: readonly FieldGroup[],
-): SetupView {
+export function setupView(language: Language, table: PreparedTable, prepared: PreparedSetup): SetupView {
   const sheet = setupSheet(prepared);
   const { prediction } = sheet;
   const good = goodRangeOf(prediction);
@@ -75,7 +70,6 @@ export function setupView(
             readingStrip(strip, { language, name: 'strip', length: STRIP, hideGood: false }),
             `setup ${sheet.mark}`,
           ),
-    groups,
   };
 }
 

@@ -1,6 +1,6 @@
 import type {
-  AnsweredDrawings,
   AnsweredNow,
+  AnsweredRest,
   AnsweredWhole,
   Asked,
   AskedNow,
@@ -14,10 +14,10 @@ export interface PrepareEngine {
   readonly ask: (question: Question) => void;
 }
 
-/** What the page hears: what stands at once and the edit it belongs to, then drawings, then all the rest. */
+/** What the page hears: what stands at once and the edit it belongs to, then the rest of it, then all tables. */
 export interface PrepareEars {
   readonly now: (answer: AnsweredNow, edit: Edit | null) => void;
-  readonly drawings: (answer: AnsweredDrawings) => void;
+  readonly rest: (answer: AnsweredRest) => void;
   /** Of the texts as they are: what an older text gave is not told. */
   readonly whole: (answer: AnsweredWhole) => void;
   readonly fail: () => void;
@@ -55,9 +55,9 @@ export function startEngine(textsNow: () => Texts, ears: PrepareEars): PrepareEn
   };
   quick.onerror = ears.fail;
   thorough.onerror = ears.fail;
-  quick.onmessage = ({ data }: MessageEvent<AnsweredNow | AnsweredDrawings>) => {
-    if (data.job === 'drawings') {
-      if (data.number === number) ears.drawings(data);
+  quick.onmessage = ({ data }: MessageEvent<AnsweredNow | AnsweredRest>) => {
+    if (data.job === 'rest') {
+      if (data.number === number) ears.rest(data);
       return;
     }
     const edit = underWay?.edit ?? null;

@@ -31,7 +31,7 @@ export function PrepareScreen({ language, store, first }: PrepareScreenProps) {
   const sayBench = benchSayIn(language);
   const work = usePrepareWork(language, store, first);
   const bench = useBenchWork(language, store, work);
-  const { history, whole, setup, groups, undo, redo } = work;
+  const { history, whole, setup, rest, undo, redo } = work;
   const [beside, setBeside] = useState<Beside | null>(null);
   const newKit = useNewKit(language, say, store, work);
   useEffect(() => {
@@ -56,8 +56,8 @@ export function PrepareScreen({ language, store, first }: PrepareScreenProps) {
   );
   const place = setup?.setup ?? '';
   const fields = useMemo(
-    () => <FieldList say={say} setup={place} groups={groups} turn={work.turn} edit={work.edit} />,
-    [place, groups, work.turn],
+    () => <FieldList say={say} setup={rest.setup} groups={rest.groups} turn={work.turn} edit={work.edit} />,
+    [rest.setup, rest.groups, work.turn],
   );
   const list = useMemo(
     () =>
@@ -133,11 +133,11 @@ export function PrepareScreen({ language, store, first }: PrepareScreenProps) {
                   <SetupFigures
                     say={say}
                     view={setup}
-                    drawings={work.drawings}
+                    rest={rest}
                     isBuilt={work.isBuilt}
                     findings={findings}
                     keepBeside={() =>
-                      setBeside({ view: setup, drawings: work.drawings, kit: history.now.kit.name })
+                      setBeside({ view: setup, drawings: rest.drawings, kit: history.now.kit.name })
                     }
                   />
                   {beside !== null && (

@@ -3,10 +3,9 @@ import type { DeviceStore } from '../device/device-store.ts';
 import type {
   AnsweredNow,
   Chosen,
-  DrawingView,
   Edit,
-  FieldGroup,
   FileKind,
+  SetupRest,
   SetupView,
   TableNow,
   Texts,
@@ -21,8 +20,8 @@ export interface PrepareWork {
   readonly whole: Whole | null;
   /** The last that could be reckoned; `isBuilt` falls where the files give none just now. */
   readonly setup: SetupView | null;
-  readonly drawings: readonly DrawingView[];
-  readonly groups: readonly FieldGroup[];
+  /** Its drawings and fields, which come a moment after it. */
+  readonly rest: SetupRest;
   readonly isBuilt: boolean;
   readonly isSettled: boolean;
   readonly isRefused: boolean;
@@ -52,9 +51,8 @@ export function usePrepareWork(language: 'en' | 'es', store: DeviceStore, first:
   const [history, setHistory] = useState(() => historyFrom(first));
   const [whole, setWhole] = useState<Whole | null>(null);
   const [setup, setSetup] = useState<SetupView | null>(null);
-  const [drawings, setDrawings] = useState<readonly DrawingView[]>([]);
+  const [rest, setRest] = useState<SetupRest>({ setup: '', drawings: [], groups: [] });
   const [flags, setFlags] = useState({ isBuilt: true, isSettled: false, isRefused: false, isStopped: false });
-  const [groups, setGroups] = useState<readonly FieldGroup[]>([]);
   const [isKept, setKept] = useState(store.isKept());
   const [turn, setTurn] = useState(0);
   const now = useRef(history);
@@ -72,14 +70,11 @@ export function usePrepareWork(language: 'en' | 'es', store: DeviceStore, first:
     setHistory(next);
     void store.keepNote('texts', next.now).then(() => setKept(store.isKept()));
   };
-  /** Strip and key are shown first: list, fields and texts need not move in the same moment. */
-  const showRest = (): void => {
+  /** Strip and key are shown first: list and texts need not move in the same moment. */
+  const showBehind = (): void => {
     clearTimeout(later.current);
-    if (heard.current !== null) {
-      const { rows, setup: found } = heard.current;
-      setWhole((before) => withRows(before, rows));
-      if (found !== null) setGroups(found.groups);
-    }
+    const rows = heard.current?.rows;
+    if (rows !== undefined) setWhole((before) => withRows(before, rows));
     if (now.current !== shown.current) keep(now.current);
   };
   const stepped = (texts: Texts, place: string): TextHistory => {
@@ -111,14 +106,14 @@ export function usePrepareWork(language: 'en' | 'es', store: DeviceStore, first:
       const texts = { ...before, kit: after('kit'), activity: after('activity'), visit: after('visit') };
       now.current = stepped(texts, JSON.stringify([file, path]));
     }
-    if (found === null || placeOf(found) !== inHand.current) showRest();
+    if (found === null || placeOf(found) !== inHand.current) showBehind();
     else {
       clearTimeout(later.current);
-      later.current = setTimeout(showRest, SOON);
+      later.current = setTimeout(showBehind, SOON);
     }
     if (found === null) return;
     chosen.current ??= { table: found.table, setup: found.setup };
-    if (placeOf(found) !== inHand.current) setDrawings([]);
+    if (placeOf(found) !== inHand.current) setRest((before) => ({ ...before, drawings: [] }));
     inHand.current = placeOf(found);
     setSetup(found);
   };
@@ -126,7 +121,7 @@ export function usePrepareWork(language: 'en' | 'es', store: DeviceStore, first:
   useEffect(() => {
     engine.current = startEngine(() => now.current.now, {
       now: hearNow,
-      drawings: (answer) => afterFrame(() => setDrawings(answer.drawings)),
+      rest: (answer) => afterFrame(() => setRest(answer.rest)),
       whole: (answer) => {
         setWhole(answer.whole);
         setFlags((before) => ({ ...before, isSettled: true }));
@@ -135,8 +130,8 @@ export function usePrepareWork(language: 'en' | 'es', store: DeviceStore, first:
     });
     ask();
     // What was typed a moment before a reload is kept as well.
-    addEventListener('pagehide', showRest);
-    return () => removeEventListener('pagehide', showRest);
+    addEventListener('pagehide', showBehind);
+    return () => removeEventListener('pagehide', showBehind);
   }, []);
   const turnTo = (next: TextHistory | null): void => {
     if (next === null) return;
@@ -149,8 +144,7 @@ export function usePrepareWork(language: 'en' | 'es', store: DeviceStore, first:
     history,
     whole,
     setup,
-    drawings,
-    groups,
+    rest,
     ...flags,
     isKept,
     turn,

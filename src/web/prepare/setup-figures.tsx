@@ -1,19 +1,19 @@
-import type { DrawingView, FindingView, SetupView } from '../engine/prepare-wire.ts';
+import type { FindingView, SetupRest, SetupView } from '../engine/prepare-wire.ts';
 import type { PrepareSay } from '../words/prepare-words.ts';
 import { Picture } from './picture.tsx';
 
 export interface SetupFiguresProps {
   readonly say: PrepareSay;
   readonly view: SetupView;
-  readonly drawings: readonly DrawingView[];
+  readonly rest: SetupRest;
   readonly isBuilt: boolean;
   readonly findings: readonly FindingView[];
   readonly keepBeside: () => void;
 }
 
 /** One setup: how it stands, what it will read, what the schoolbook says and why the two differ. */
-export function SetupFigures({ say, view, drawings, isBuilt, findings, keepBeside }: SetupFiguresProps) {
-  const here = findings.filter((each) => isAt(each, view));
+export function SetupFigures({ say, view, rest, isBuilt, findings, keepBeside }: SetupFiguresProps) {
+  const here = findings.filter((each) => isAt(each, rest));
   return (
     <section class={isBuilt ? 'figures' : 'figures before'} aria-labelledby="setup-in-hand">
       <h2 id="setup-in-hand">{say('prepare.of-setup', { mark: view.setup })}</h2>
@@ -38,7 +38,7 @@ export function SetupFigures({ say, view, drawings, isBuilt, findings, keepBesid
         </div>
       </dl>
       {view.strip !== null && <Picture svg={view.strip} />}
-      {drawings.map(({ title, svg }) => (
+      {rest.drawings.map(({ title, svg }) => (
         <div key={title}>
           {title !== null && <h3>{title}</h3>}
           <Picture svg={svg} />
@@ -78,7 +78,7 @@ export function SetupFigures({ say, view, drawings, isBuilt, findings, keepBesid
 }
 
 /** At one of the fields that are shown, or at the setup that they belong to. */
-const isAt = ({ file, path }: FindingView, { groups }: SetupView): boolean =>
+const isAt = ({ file, path }: FindingView, { groups }: SetupRest): boolean =>
   groups.some(({ fields }) =>
     fields.some(
       (field) =>
