@@ -67,6 +67,27 @@ describe('preparing on a host of files alone', () => {
     expect(await field(page, 'load at').inputValue()).toBe('hole 2');
   });
 
+  test('a reload in the very moment in which something is typed loses nothing of it', async () => {
+    const page = await opened();
+    for (const [n, delay] of [0, 4, 8, 16, 24, 32, 48, 64].entries()) {
+      const hole = `hole ${[2, 1, 4, 3][n % 4]}`;
+      const reloaded = page.waitForEvent('load');
+      await field(page, 'load at').evaluate(
+        (input, [value, after]) => {
+          (input as HTMLInputElement).value = String(value);
+          input.dispatchEvent(new Event('input', { bubbles: true }));
+          if (after === 0) location.reload();
+          else setTimeout(() => location.reload(), Number(after));
+        },
+        [hole, delay] as const,
+      );
+      await reloaded;
+      await settled(page);
+      await expect.poll(() => field(page, 'load at').inputValue(), soon).toBe(hole);
+      expect(await textOf(page, 'activity')).toContain(`load at: ${hole}`);
+    }
+  });
+
   test('a broken file is opened, shown with line and column, and repaired in its text', async () => {
     const page = await opened();
     const whole = await textOf(page, 'kit');

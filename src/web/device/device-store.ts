@@ -1,5 +1,6 @@
 import { type DBSchema, type IDBPDatabase, openDB } from 'idb';
 import { emptyOutbox, type Outbox, type OutboxItem } from '../../store/outbox.ts';
+import { partingNotes } from './parting-notes.ts';
 
 /**
  * What this device keeps for itself: its name, its pass, the last parts it was shown, and all that it
@@ -41,6 +42,7 @@ const PATIENCE = 4000;
 export async function openDeviceStore(name: string, patience = PATIENCE): Promise<DeviceStore> {
   const memory = memoryStore();
   let base = await opened(name, patience);
+  const parting = partingNotes(name);
   const or = async <T>(
     ask: (base: IDBPDatabase<Shape>) => Promise<T>,
     instead: () => Promise<T>,
@@ -53,6 +55,18 @@ export async function openDeviceStore(name: string, patience = PATIENCE): Promis
       return instead();
     }
   };
+  const keepNote = async (key: string, value: unknown): Promise<void> => {
+    if (base !== null) parting.begin(key, value);
+    await memory.keepNote(key, value);
+    await or(
+      async (open) => {
+        await open.put('note', value, key);
+        parting.end(key, value);
+      },
+      async () => undefined,
+    );
+  };
+  for (const { key, value } of parting.left()) await keepNote(key, value);
   return {
     isKept: () => base !== null,
     note: (key) =>
@@ -60,13 +74,7 @@ export async function openDeviceStore(name: string, patience = PATIENCE): Promis
         (open) => open.get('note', key),
         () => memory.note(key),
       ),
-    keepNote: async (key, value) => {
-      await memory.keepNote(key, value);
-      await or(
-        async (open) => void (await open.put('note', value, key)),
-        async () => undefined,
-      );
-    },
+    keepNote,
     change: async (whose, alter) => {
       const outbox = await or(
         (open) => changeKept(open, whose, alter),

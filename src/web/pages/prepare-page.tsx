@@ -1,6 +1,6 @@
 import { render } from 'preact';
 import { openDeviceStore } from '../device/device-store.ts';
-import { isTexts } from '../engine/kept-texts.ts';
+import { areEdits, isTexts } from '../engine/kept-texts.ts';
 import { demoTexts } from '../prepare/demo-texts.ts';
 import { PrepareScreen } from '../prepare/prepare-screen.tsx';
 import { prepareSayIn } from '../words/prepare-words.ts';
@@ -11,11 +11,11 @@ async function open(): Promise<void> {
   const language = pageLanguage() === 'es' ? 'es' : 'en';
   document.title = prepareSayIn(language)('prepare.page');
   const store = await openDeviceStore('handspike-prepare');
-  const kept = await store.note('texts');
-  render(
-    <PrepareScreen language={language} store={store} first={isTexts(kept) ? kept : demoTexts} />,
-    pageElement(),
-  );
+  const [texts, edits] = [await store.note('texts'), await store.note('edits')];
+  const first = isTexts(texts)
+    ? { texts, edits: areEdits(edits) ? edits : [] }
+    : { texts: demoTexts, edits: [] };
+  render(<PrepareScreen language={language} store={store} first={first} />, pageElement());
 }
 
 void open();

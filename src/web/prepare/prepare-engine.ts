@@ -12,6 +12,8 @@ type Question = Pick<AskedNow, 'edit' | 'chosen' | 'language'>;
 
 export interface PrepareEngine {
   readonly ask: (question: Question) => void;
+  /** Edits that no answer has brought into the texts yet. */
+  readonly unanswered: () => readonly Edit[];
 }
 
 /** What the page hears: what stands at once and the edit it belongs to, then the rest of it, then all tables. */
@@ -79,6 +81,8 @@ export function startEngine(textsNow: () => Texts, ears: PrepareEars): PrepareEn
       waiting = [...waiting.filter((each) => placeOf(each.edit) !== place), question];
       send();
     },
+    unanswered: () =>
+      [underWay, ...waiting].flatMap((each) => (each === null || each.edit === null ? [] : [each.edit])),
   };
 }
 

@@ -1,6 +1,6 @@
 import { useEffect, useMemo, useState } from 'preact/hooks';
 import type { DeviceStore } from '../device/device-store.ts';
-import type { FindingView, Texts, Whole } from '../engine/prepare-wire.ts';
+import type { FindingView, Whole } from '../engine/prepare-wire.ts';
 import { benchSayIn } from '../words/bench-words.ts';
 import { prepareSayIn } from '../words/prepare-words.ts';
 import { ArrivalPart } from './arrival-part.tsx';
@@ -12,14 +12,14 @@ import { FileTexts } from './file-texts.tsx';
 import { Follows } from './follows.tsx';
 import { type Beside, KeptBeside } from './kept-beside.tsx';
 import { useNewKit } from './new-kit/use-new-kit.tsx';
-import { usePrepareWork } from './prepare-work.ts';
+import { type FirstTexts, usePrepareWork } from './prepare-work.ts';
 import { SetupFigures } from './setup-figures.tsx';
 import { SetupList } from './setup-list.tsx';
 
 export interface PrepareScreenProps {
   readonly language: 'en' | 'es';
   readonly store: DeviceStore;
-  readonly first: Texts;
+  readonly first: FirstTexts;
 }
 
 const NOTHING_FOUND: readonly FindingView[] = [];

@@ -47,8 +47,14 @@ const STROKE = 1000;
 /** So long after an edit, in milliseconds, its file is shown and kept, and the list of setups follows. */
 const SOON = 40;
 
-export function usePrepareWork(language: 'en' | 'es', store: DeviceStore, first: Texts): PrepareWork {
-  const [history, setHistory] = useState(() => historyFrom(first));
+/** What was kept of the page before, or begun afresh: texts, and edits that were not yet in them. */
+export interface FirstTexts {
+  readonly texts: Texts;
+  readonly edits: readonly Edit[];
+}
+
+export function usePrepareWork(language: 'en' | 'es', store: DeviceStore, first: FirstTexts): PrepareWork {
+  const [history, setHistory] = useState(() => historyFrom(first.texts));
   const [whole, setWhole] = useState<Whole | null>(null);
   const [setup, setSetup] = useState<SetupView | null>(null);
   const [rest, setRest] = useState<SetupRest>({ setup: '', drawings: [], groups: [] });
@@ -129,9 +135,15 @@ export function usePrepareWork(language: 'en' | 'es', store: DeviceStore, first:
       fail: stop,
     });
     ask();
+    for (const edit of first.edits) ask(edit);
+    void store.keepNote('edits', []);
     // What was typed a moment before a reload is kept as well.
-    addEventListener('pagehide', showBehind);
-    return () => removeEventListener('pagehide', showBehind);
+    const leave = (): void => {
+      showBehind();
+      void store.keepNote('edits', engine.current?.unanswered() ?? []);
+    };
+    addEventListener('pagehide', leave);
+    return () => removeEventListener('pagehide', leave);
   }, []);
   const turnTo = (next: TextHistory | null): void => {
     if (next === null) return;
