@@ -23,6 +23,7 @@ import { type ChanceToSee, chanceToSee, USUALLY_WANTED, type Wanted } from './se
 import { searchCures } from './setups/cure-search.ts';
 import type { SetupDescription } from './setups/make-setup.ts';
 import { type Search, searchPairs } from './setups/pair-search.ts';
+import { type FoundPartner, searchPartners } from './setups/partner-search.ts';
 import { optionsFor } from './setups/setup-options.ts';
 import { type Trouble, troublesOf } from './setups/trouble.ts';
 import { type WantedScale, wantedScale } from './setups/wanted-scale.ts';
@@ -96,7 +97,6 @@ export function advise(prepared: Prepared, options: AdviceOptions = {}): readonl
   if (kit === null || activity === null || gravity === null) return [];
   const resolved = resolve(kit, activity, visit, vocabulary);
   const reader = readerOf(activity);
-  const known = prepared.bench?.known ?? null;
   return prepared.tables
     .filter(({ mark }) => options.tables?.includes(mark) ?? true)
     .map((table) => {
@@ -107,15 +107,33 @@ export function advise(prepared: Prepared, options: AdviceOptions = {}): readonl
           found === undefined ? null : descriptionOf(found, setup, gravity, reader),
         ]),
       );
-      const search: Search = {
-        free: freePartsAt(prepared, table),
-        wanted: options.wanted ?? USUALLY_WANTED,
-        seed: options.seed ?? 1,
-        known: (setup) => asKnown(setup, known),
-        budget: { left: MOST_BUILT },
-      };
-      return adviceFor(table, descriptions, search);
+      return adviceFor(table, descriptions, searchAt(prepared, table, options));
     });
+}
+
+/** What a search at a table is given. */
+const searchAt = (prepared: Prepared, table: PreparedTable, { wanted, seed }: AdviceOptions): Search => ({
+  free: freePartsAt(prepared, table),
+  wanted: wanted ?? USUALLY_WANTED,
+  seed: seed ?? 1,
+  known: (setup) => asKnown(setup, prepared.bench?.known ?? null),
+  budget: { left: MOST_BUILT },
+});
+
+/** A setup -> setups that differ from it in one thing and show a class the difference, best first. */
+export function advisePartners(
+  prepared: Prepared,
+  mark: string,
+  options: AdviceOptions = {},
+): readonly FoundPartner[] {
+  const { kit, activity, visit, gravity } = prepared;
+  const table = prepared.tables.find(({ setups }) => setups.some(({ setup }) => setup.mark === mark));
+  if (kit === null || activity === null || gravity === null || table === undefined) return [];
+  const resolved = resolve(kit, activity, visit, vocabulary).tables.find((each) => each.table === table.mark);
+  const setup = resolved?.setups.find((each) => each.mark === mark);
+  if (resolved === undefined || setup === undefined) return [];
+  const description = descriptionOf(resolved, setup, gravity, readerOf(activity));
+  return description === null ? [] : searchPartners(description, searchAt(prepared, table, options));
 }
 
 type Descriptions = ReadonlyMap<string, SetupDescription | null>;

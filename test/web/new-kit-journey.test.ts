@@ -143,6 +143,22 @@ describe('a new kit by questions', () => {
     await expect.poll(() => page.locator('[data-part]').count(), soon).toBe(3);
   }, 60_000);
 
+  test('a partner is found for the first setup, whose difference a class sees, and is taken back', async () => {
+    const page = await opened();
+    await smallestKit(page);
+    await page.getByRole('button', { name: 'A partner for the setup at table 1' }).click();
+    await page.waitForSelector('[data-setup="L2"]');
+    await settled(page);
+    const goodOf = (mark: string) => page.locator(`[data-setup="${mark}"] .good`).textContent();
+    expect(await goodOf('L1')).not.toBe(await goodOf('L2'));
+    expect(await page.locator('.sheet [role="status"]').textContent()).toMatch(
+      /^L[12] asks for more than L[12]: (9\d|100) of 100 groups see that from one reading at each\./,
+    );
+    expect(await axeFaults(page)).toEqual([]);
+    await page.getByRole('button', { name: 'Undo' }).click();
+    await expect.poll(() => page.locator('[data-setup="L2"]').count(), soon).toBe(0);
+  }, 60_000);
+
   test('a part, a table and a setup are added to the demo, and every letter of its files stays', async () => {
     const page = await opened();
     const [kit, activity] = [await textOf(page, 'kit'), await textOf(page, 'activity')];

@@ -53,7 +53,7 @@ const LOOKED_AT = 40;
 const OF_A_KIND = 2;
 const QUICK_COPIES = 40;
 /** Once so many times as much is asked for, more is not needed; less than that shows little: common practice. */
-const LEAST_RATIO = 1.2;
+export const LEAST_RATIO = 1.2;
 
 /**
  * What a pair is worth: groups that see order and ratio, the size of the difference, less what it changes. A

@@ -67,9 +67,24 @@ function optionsAt(description: SetupDescription, spot: Spot, free: readonly Kit
 /** Other parts of the kinds that a filled slot takes; an empty one stays empty. */
 function partsAt(description: SetupDescription, spot: Spot, free: readonly KitPart[]): readonly Option[] {
   const stands = valueAt(description, spot)?.part;
-  if (stands === undefined) return [];
+  return stands === undefined ? [] : partsFor(description, spot, free, [stands.kind]);
+}
+
+/** Every part that is free for a slot of the machine in which nothing stands. */
+export const fillings = (description: SetupDescription, free: readonly KitPart[]): readonly Option[] =>
+  spotsOf(description)
+    .filter((spot) => spot.kind === 'part' && valueAt(description, spot) === null)
+    .flatMap((spot) => partsFor(description, spot, free, []));
+
+/** Parts of the kinds that a slot takes; `otherwise`: where the machine doesn't say which. */
+function partsFor(
+  description: SetupDescription,
+  spot: Spot,
+  free: readonly KitPart[],
+  otherwise: readonly string[],
+): readonly Option[] {
   const machine = machineAt(description, spot.stage);
-  const kinds = machine?.slots[spot.name]?.kinds ?? [stands.kind];
+  const kinds = machine?.slots[spot.name]?.kinds ?? otherwise;
   const used = marksIn(description);
   const machines = [description.machine.name, machine?.name ?? ''];
   return free

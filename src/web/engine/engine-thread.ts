@@ -1,15 +1,27 @@
 import { benchFound } from './bench-view.ts';
 import type { AnsweredBench, AskedBench } from './bench-wire.ts';
+import { pairStart } from './pair-start.ts';
 import { prepareBench } from './prepare-bench.ts';
 import type { Answered, Asked } from './prepare-wire.ts';
 import { questionsOf } from './question-bench.ts';
-import type { AnsweredQuestions, AnsweredStart, AskedQuestions, AskedStart } from './question-wire.ts';
+import type {
+  AnsweredPair,
+  AnsweredQuestions,
+  AnsweredStart,
+  AskedPair,
+  AskedQuestions,
+  AskedStart,
+} from './question-wire.ts';
 import { tableStart } from './table-start.ts';
 
 /** What a worker has of its own: the page's room doesn't know a worker's global by name. */
 interface Port {
-  onmessage: ((message: { readonly data: Asked | AskedBench | AskedQuestions | AskedStart }) => void) | null;
-  readonly postMessage: (answer: Answered | AnsweredBench | AnsweredQuestions | AnsweredStart) => void;
+  onmessage:
+    | ((message: { readonly data: Asked | AskedBench | AskedQuestions | AskedStart | AskedPair }) => void)
+    | null;
+  readonly postMessage: (
+    answer: Answered | AnsweredBench | AnsweredQuestions | AnsweredStart | AnsweredPair,
+  ) => void;
 }
 
 const port = globalThis as unknown as Port;
@@ -30,6 +42,9 @@ port.onmessage = ({ data: asked }) => {
       return;
     case 'start':
       port.postMessage({ job: 'start', number, start: tableStart(asked) });
+      return;
+    case 'pair':
+      port.postMessage({ job: 'pair', number, pair: pairStart(asked) });
       return;
     case 'now': {
       const texts = asked.edit === null ? asked.texts : bench.edited(asked.texts, asked.edit);

@@ -117,3 +117,27 @@ export interface TableStarted {
   /** Whether a setup was found that can be read well, one that can only be built, or none. */
   readonly found: 'clear' | 'built' | 'none';
 }
+
+/** A partner for the last setup of a table, in which a class sees the difference. */
+export interface AskedPair {
+  readonly job: 'pair';
+  readonly number: number;
+  readonly texts: Texts;
+  readonly table: string;
+}
+
+export interface AnsweredPair {
+  readonly job: 'pair';
+  readonly number: number;
+  readonly pair: PairStarted | null;
+}
+
+export interface PairStarted {
+  /** With both setups written. */
+  readonly texts: Texts;
+  /** The setup that asks for more, and the one that asks for less. */
+  readonly more: string;
+  readonly less: string;
+  /** So many of 100 groups see from one reading at each which asks for more. */
+  readonly of100: number;
+}

@@ -97,17 +97,20 @@ const usersOf = (table: ActivityTable, role: string): readonly string[] =>
   );
 
 /**
- * Puts a part into a slot of one setup. Where other setups of the table have another part there, it gets a
- * role of its own, under its mark; where several parts answer the role, the visit says which.
+ * Puts a part into a slot of one setup. Where other setups of the table have another part there, or none, it gets
+ * a role of its own, under its mark; where several parts answer the role, the visit says which.
  */
-function putIn(
+export function putIn(
   read: FilesRead,
   table: ActivityTable,
   setup: ActivitySetup,
   slot: string,
   part: KitPart,
 ): Edit {
-  const isShared = usersOf(table, slot).some((user) => user !== `${setup.mark} ${slot}`);
+  const isEmptyElsewhere = table.setups.some(
+    (each) => each.mark !== setup.mark && each.roles[slot] === undefined,
+  );
+  const isShared = isEmptyElsewhere || usersOf(table, slot).some((user) => user !== `${setup.mark} ${slot}`);
   const role = isShared ? part.mark : slot;
   const [first, ...more] = [
     ...roleEdits(read, table, role, part),
@@ -147,7 +150,7 @@ function isAlike(other: KitPart, part: KitPart): boolean {
 }
 
 /** One more setup behind the last, the same but for its mark: what differs is then answered. */
-function anotherSetup(read: FilesRead, table: ActivityTable): Edit {
+export function anotherSetup(read: FilesRead, table: ActivityTable): Edit {
   const { roots } = read;
   const last = table.setups.at(-1);
   const list = nodeAt(roots.activity, [...table.path, 'setups']);

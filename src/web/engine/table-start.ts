@@ -12,7 +12,12 @@ import { freeLetter, freeMark, roleEdits } from './table-questions.ts';
  * One more table behind the last, with a first setup from what the kit has. Where none is found, the table
  * still stands there, with a setup in which everything is to be answered.
  */
-export function tableStart({ texts, machine, mark, title }: AskedStart): TableStarted | null {
+export function tableStart({
+  texts,
+  machine,
+  mark,
+  title,
+}: Pick<AskedStart, 'texts' | 'machine' | 'mark' | 'title'>): TableStarted | null {
   const read = filesRead(texts, 'en');
   if (read === null) return null;
   const list = nodeAt(read.roots.activity, ['tables']);

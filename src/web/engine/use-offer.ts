@@ -1,11 +1,10 @@
 import type { ActivitySetup, ActivityTable } from '../../core/files/activity.ts';
 import type { Path } from '../../core/files/context.ts';
-import { withGrown } from '../../core/files/grow-text.ts';
-import { readYaml } from '../../core/files/yaml-tree.ts';
 import type { Prepared } from '../../core/prepare.ts';
 import type { Alternative, ChangeMade } from '../../core/setups/alternative.ts';
 import { asInFile } from '../../documents/text/advice-text.ts';
 import type { Edit, Texts } from './prepare-wire.ts';
+import { withEdits } from './with-edits.ts';
 
 /**
  * The files with another way of setting up written into them; `null` where that can't be done without
@@ -14,14 +13,8 @@ import type { Edit, Texts } from './prepare-wire.ts';
 export function withOffer(texts: Texts, prepared: Prepared, { changes }: Alternative): Texts | null {
   const tables = prepared.activity?.tables ?? [];
   const edits = changes.map((change) => editsOf(tables, { ...change, to: asInFile(prepared, change) }));
-  return edits.reduce<Texts | null>((made, each) => each?.reduce(withEdit, made) ?? null, texts);
-}
-
-function withEdit(texts: Texts | null, edit: Edit): Texts | null {
-  if (texts === null) return null;
-  const file = texts[edit.file];
-  const text = withGrown(readYaml(file).source, edit.path, edit.value);
-  return text === null ? null : { ...texts, [edit.file]: { ...file, text } };
+  const written = edits.filter((each) => each !== null);
+  return written.length < edits.length ? null : withEdits(texts, written.flat());
 }
 
 function editsOf(tables: readonly ActivityTable[], change: ChangeMade): readonly Edit[] | null {

@@ -60,6 +60,13 @@ export const newKitEn = {
   'newkit.setup.slot.none': 'nothing',
   'newkit.setup.slot.open': 'not chosen yet',
   'newkit.setup.how': 'How it is set up and read',
+  'newkit.pair': 'A partner for the setup at table {mark}',
+  'newkit.pair.say': 'Found among your parts, so that a class sees the difference between the two.',
+  'newkit.pair.searching': 'Looking for two setups whose difference can be seen',
+  'newkit.pair.found':
+    '{more} asks for more than {less}: {count} of 100 groups see that from one reading at each. Change what you like.',
+  'newkit.pair.none':
+    'No partner was found whose difference can be seen. Make another setup, and change what should differ.',
   'newkit.setup.another': 'Another setup at table {mark}',
   'newkit.setup.another.say': 'It begins as the last one: change what should differ.',
   'newkit.visit.say': 'Who comes, and for how long?',

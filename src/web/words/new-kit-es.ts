@@ -61,6 +61,13 @@ export const newKitEs: Readonly<Record<NewKitKey, string>> = {
   'newkit.setup.slot.none': 'nada',
   'newkit.setup.slot.open': 'aún sin elegir',
   'newkit.setup.how': 'Cómo se monta y se lee',
+  'newkit.pair': 'Una pareja para el montaje de la mesa {mark}',
+  'newkit.pair.say': 'Se busca entre sus piezas, para que la clase vea la diferencia entre los dos.',
+  'newkit.pair.searching': 'Se buscan dos montajes cuya diferencia se vea',
+  'newkit.pair.found':
+    '{more} pide más que {less}: {count} de 100 grupos lo ven con una lectura en cada uno. Cambie lo que quiera.',
+  'newkit.pair.none':
+    'No se encontró ninguna pareja cuya diferencia se vea. Haga otro montaje y cambie lo que deba ser distinto.',
   'newkit.setup.another': 'Otro montaje en la mesa {mark}',
   'newkit.setup.another.say': 'Empieza igual que el último: cambie lo que deba ser distinto.',
   'newkit.visit.say': '¿Quién viene, y cuánto tiempo?',

@@ -27,7 +27,7 @@ export function NewKit({ language, store, work, first, leave }: NewKitProps) {
   const [step, setStep] = useState(first);
   const heading = useRef<HTMLHeadingElement>(null);
   const texts = work.history.now;
-  const { questions, start } = useQuestions(language, texts);
+  const { questions, start, pair } = useQuestions(language, texts);
   useEffect(() => void store.keepNote('questions', step), [step]);
   const go = (next: Step): void => {
     setStep(next);
@@ -80,7 +80,7 @@ export function NewKit({ language, store, work, first, leave }: NewKitProps) {
         )}
         {questions && step === 'parts' && <StepParts questions={questions} {...at} />}
         {questions && step === 'tables' && (
-          <StepTables questions={questions} whole={work.whole} start={start} {...at} />
+          <StepTables questions={questions} whole={work.whole} start={start} pair={pair} {...at} />
         )}
         {questions && step === 'visit' && <StepVisit questions={questions} {...at} />}
         {step === 'end' && (

@@ -8,10 +8,11 @@ export interface OneTableProps extends AtQuestions {
   readonly table: TableQuestions;
   readonly rows: TableRows | null;
   readonly isInHand: boolean;
+  readonly findPair: () => void;
 }
 
 /** A table with its setups: of each what stands in it, how it is set up, and the good range that follows. */
-export function OneTable({ table, rows, isInHand, ...at }: OneTableProps) {
+export function OneTable({ table, rows, isInHand, findPair, ...at }: OneTableProps) {
   const { say, findings, work } = at;
   const place = useRef<HTMLDetailsElement>(null);
   useEffect(() => {
@@ -43,6 +44,14 @@ export function OneTable({ table, rows, isInHand, ...at }: OneTableProps) {
           {...at}
         />
       ))}
+      {table.setups.length === 1 && (
+        <p>
+          <button type="button" onClick={findPair}>
+            {say('newkit.pair', { mark })}
+          </button>{' '}
+          <small>{say('newkit.pair.say')}</small>
+        </p>
+      )}
       <p>
         <button type="button" onClick={() => work.edit(another)}>
           {say('newkit.setup.another', { mark })}

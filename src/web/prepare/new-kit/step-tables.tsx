@@ -1,18 +1,22 @@
 import { useState } from 'preact/hooks';
 import type { Edit, Whole } from '../../engine/prepare-wire.ts';
 import type { MachineOffered, Questions } from '../../engine/question-wire.ts';
+import type { PrepareWork } from '../prepare-work.ts';
+import { sameTexts } from '../text-history.ts';
 import { OneTable } from './one-table.tsx';
 import type { AtQuestions } from './question-list.tsx';
 import type { QuestionsAtHand } from './use-questions.ts';
 
 export interface StepTablesProps extends AtQuestions {
+  readonly work: PrepareWork;
   readonly questions: Questions;
   readonly whole: Whole | null;
   readonly start: QuestionsAtHand['start'];
+  readonly pair: QuestionsAtHand['pair'];
 }
 
 /** Which machine stands on each table, and how it is set up. */
-export function StepTables({ questions, whole, start, ...at }: StepTablesProps) {
+export function StepTables({ questions, whole, start, pair, ...at }: StepTablesProps) {
   const { say, work } = at;
   const [told, setTold] = useState('');
   const [inHand, setInHand] = useState('');
@@ -25,6 +29,16 @@ export function StepTables({ questions, whole, start, ...at }: StepTablesProps) 
     work.edit(started.edit);
     setInHand(mark);
     setTold(say(`newkit.tables.found.${started.found}`));
+  };
+  const findPair = async (mark: string): Promise<void> => {
+    const texts = work.textsNow();
+    setTold(say('newkit.pair.searching'));
+    const found = await pair(texts, mark);
+    // What was changed meanwhile is not written over.
+    if (!sameTexts(texts, work.textsNow())) return findPair(mark);
+    if (found === null) return setTold(say('newkit.pair.none'));
+    work.put(found.texts);
+    setTold(say('newkit.pair.found', { more: found.more, less: found.less, count: found.of100 }));
   };
   const write = (edit: Edit): void => {
     setTold('');
@@ -62,6 +76,7 @@ export function StepTables({ questions, whole, start, ...at }: StepTablesProps) 
           table={table}
           rows={whole?.tables.find(({ mark }) => mark === table.mark) ?? null}
           isInHand={table.mark === inHand}
+          findPair={() => void findPair(table.mark)}
           {...at}
           work={{ ...work, edit: write }}
         />

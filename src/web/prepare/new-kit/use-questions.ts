@@ -1,10 +1,13 @@
 import { useEffect, useRef, useState } from 'preact/hooks';
 import type { Texts } from '../../engine/prepare-wire.ts';
 import type {
+  AnsweredPair,
   AnsweredQuestions,
   AnsweredStart,
+  AskedPair,
   AskedQuestions,
   AskedStart,
+  PairStarted,
   Questions,
   TableStarted,
 } from '../../engine/question-wire.ts';
@@ -14,15 +17,20 @@ export interface QuestionsAtHand {
   readonly questions: Questions | null | undefined;
   /** A first setup of a machine for a new table. */
   readonly start: (machine: string, mark: string, title: string) => Promise<TableStarted | null>;
+  /** A partner for the last setup of a table, in which a class sees the difference. */
+  readonly pair: (texts: Texts, table: string) => Promise<PairStarted | null>;
 }
+
+type Unnumbered<T> = T extends { readonly number: number } ? Omit<T, 'number'> : never;
 
 /** The engine in a thread for the questions alone, begun with the first and ended with the last of them. */
 export function useQuestions(language: 'en' | 'es', texts: Texts): QuestionsAtHand {
   const [questions, setQuestions] = useState<Questions | null | undefined>(undefined);
   const thread = useRef<Worker | null>(null);
   const number = useRef(0);
-  const waiting = useRef(new Map<number, (found: TableStarted | null) => void>());
-  const post = (asked: Omit<AskedQuestions, 'number'> | Omit<AskedStart, 'number'>): number => {
+  const started = useRef(new Map<number, (found: TableStarted | null) => void>());
+  const paired = useRef(new Map<number, (found: PairStarted | null) => void>());
+  const post = (asked: Unnumbered<AskedQuestions | AskedStart | AskedPair>): number => {
     number.current += 1;
     thread.current?.postMessage({ ...asked, number: number.current });
     return number.current;
@@ -30,10 +38,13 @@ export function useQuestions(language: 'en' | 'es', texts: Texts): QuestionsAtHa
   const latest = useRef(0);
   useEffect(() => {
     const worker = new Worker(new URL('../../engine/engine-thread.ts', import.meta.url), { type: 'module' });
-    worker.onmessage = ({ data }: MessageEvent<AnsweredQuestions | AnsweredStart>) => {
+    worker.onmessage = ({ data }: MessageEvent<AnsweredQuestions | AnsweredStart | AnsweredPair>) => {
       if (data.job === 'start') {
-        waiting.current.get(data.number)?.(data.start);
-        waiting.current.delete(data.number);
+        started.current.get(data.number)?.(data.start);
+        started.current.delete(data.number);
+      } else if (data.job === 'pair') {
+        paired.current.get(data.number)?.(data.pair);
+        paired.current.delete(data.number);
       } else if (data.number === latest.current) setQuestions(data.questions);
     };
     thread.current = worker;
@@ -46,7 +57,11 @@ export function useQuestions(language: 'en' | 'es', texts: Texts): QuestionsAtHa
     questions,
     start: (machine, mark, title) =>
       new Promise((resolve) => {
-        waiting.current.set(post({ job: 'start', texts, machine, mark, title }), resolve);
+        started.current.set(post({ job: 'start', texts, machine, mark, title }), resolve);
+      }),
+    pair: (asked, table) =>
+      new Promise((resolve) => {
+        paired.current.set(post({ job: 'pair', texts: asked, table }), resolve);
       }),
   };
 }
