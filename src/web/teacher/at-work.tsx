@@ -11,10 +11,9 @@ import { GroupsNow } from './groups-now.tsx';
 import { PlanOfPeriod } from './plan-of-period.tsx';
 import { TableReadings } from './table-readings.tsx';
 import type { InsideProps } from './teacher-screen.tsx';
+import { Ways } from './ways.tsx';
 import { LastDone, useWhatWasDone } from './what-was-done.tsx';
 import { WhomToGoTo } from './whom-to-go-to.tsx';
-
-const PLACES = ['go', 'groups', 'readings', 'arrival', 'plan', 'carried', 'door'] as const;
 
 /** The class as it is now. */
 export function AtWork({ device, state, say, language }: InsideProps) {
@@ -47,24 +46,7 @@ export function AtWork({ device, state, say, language }: InsideProps) {
         {clock !== undefined && (
           <ClassClock clock={clock} way={visit?.way ?? null} now={device.now} {...view} />
         )}
-        <nav aria-label={say('nav.label')}>
-          <ul>
-            {PLACES.filter((place) => hasBegun || place !== 'go').map((place) => (
-              <li key={place}>
-                <a href={`#${place}`}>{say(`nav.${place}`)}</a>
-              </li>
-            ))}
-            <li>
-              <a href={`/chart${location.search}`}>{say('nav.chart')}</a>
-            </li>
-            <li>
-              <a href="/visits">{say('visits.page')}</a>
-            </li>
-            <li>
-              <a href={`/discuss#visit=${state.pass?.visit ?? ''}`}>{say('nav.talk')}</a>
-            </li>
-          </ul>
-        </nav>
+        <Ways say={say} hasBegun={hasBegun} visit={state.pass?.visit ?? ''} />
       </header>
       <main class="class-place">
         <div class="did">

@@ -7,7 +7,7 @@ export const teacherEn = {
   'teacher.over.say': 'The codes no longer let anybody in. All that was stored is kept.',
   'teacher.refused': 'The server did not take what you did last. Load this page again and look.',
   'teacher.on-device': 'Not stored yet: {many}. This is sent as soon as there is a connection.',
-  'nav.label': 'Parts of this page',
+  'nav.label': 'Where to from here',
   'nav.go': 'Whom to go to',
   'nav.groups': 'Who is where',
   'nav.readings': 'Readings',

@@ -9,7 +9,7 @@ export const teacherEs: Readonly<Record<TeacherKey, string>> = {
   'teacher.over.say': 'Los códigos ya no dejan entrar a nadie. Todo lo guardado se conserva.',
   'teacher.refused': 'El servidor no aceptó lo último que hiciste. Carga la página otra vez y mira.',
   'teacher.on-device': 'Sin guardar todavía: {many}. Se envía en cuanto haya conexión.',
-  'nav.label': 'Partes de esta página',
+  'nav.label': 'Adónde ir desde aquí',
   'nav.go': 'A quién acudir',
   'nav.groups': 'Quién está dónde',
   'nav.readings': 'Lecturas',
