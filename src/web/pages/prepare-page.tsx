@@ -12,9 +12,8 @@ async function open(): Promise<void> {
   document.title = prepareSayIn(language)('prepare.page');
   const store = await openDeviceStore('handspike-prepare');
   const [texts, edits] = [await store.note('texts'), await store.note('edits')];
-  const first = isTexts(texts)
-    ? { texts, edits: areEdits(edits) ? edits : [] }
-    : { texts: demoTexts, edits: [] };
+  // Nothing is kept of the demo before it is changed.
+  const first = { texts: isTexts(texts) ? texts : demoTexts, edits: areEdits(edits) ? edits : [] };
   render(<PrepareScreen language={language} store={store} first={first} />, pageElement());
 }
 

@@ -66,7 +66,7 @@ export function useBenchWork(language: 'en' | 'es', store: DeviceStore, work: Pr
     return engine.current.ask(asked, language, of);
   };
   const texts = work.history.now;
-  const setup = work.setup?.setup ?? '';
+  const setup = work.place?.setup ?? '';
   useEffect(() => {
     void store.note('read by').then((kept) => typeof kept === 'string' && setBy(kept));
   }, []);

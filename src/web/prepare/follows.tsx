@@ -2,6 +2,7 @@ import { useEffect, useState } from 'preact/hooks';
 import type { Texts, Whole } from '../engine/prepare-wire.ts';
 import type { StudyLine, StudyOf } from '../engine/study-wire.ts';
 import type { PrepareKey, PrepareSay } from '../words/prepare-words.ts';
+import { type Followed, useFollowed } from './followed.ts';
 import { PaperSheet } from './paper-sheet.tsx';
 import { SaveAsPdf } from './save-as-pdf.tsx';
 import { StudyWishes } from './study-wishes.tsx';
@@ -14,7 +15,7 @@ export interface FollowsProps {
   readonly tables: Whole['tables'];
   /** The table in hand. */
   readonly table: string;
-  readonly isSettled: boolean;
+  readonly isSettled: Followed<boolean>;
   readonly put: (texts: Texts) => void;
 }
 
@@ -29,12 +30,13 @@ const KINDS = [
 /** What follows from all three files together, asked for by name: it takes longer than an edit may. */
 export function Follows({ say, language, texts, tables, table, isSettled, put }: FollowsProps) {
   const desk = useStudy(language, texts);
+  const is = useFollowed(isSettled);
   const { of, found, stands } = desk;
   const isOlder = desk.texts !== null && desk.texts !== texts;
   useEffect(() => {
     // A timetable takes a moment only: it follows by itself, whatever is changed.
-    if (of?.kind === 'timetable' && isOlder && isSettled) desk.ask(of);
-  }, [isSettled, texts]);
+    if (of?.kind === 'timetable' && isOlder && is) desk.ask(of);
+  }, [is, texts]);
   const first: Readonly<Record<(typeof KINDS)[number], StudyOf>> = {
     timetable: { kind: 'timetable' },
     advice: { kind: 'advice', table },

@@ -15,6 +15,7 @@ import { useNewKit } from './new-kit/use-new-kit.tsx';
 import { type FirstTexts, usePrepareWork } from './prepare-work.ts';
 import { SetupFigures } from './setup-figures.tsx';
 import { SetupList } from './setup-list.tsx';
+import { OnceSettled, StateWord } from './state-word.tsx';
 
 export interface PrepareScreenProps {
   readonly language: 'en' | 'es';
@@ -31,7 +32,7 @@ export function PrepareScreen({ language, store, first }: PrepareScreenProps) {
   const sayBench = benchSayIn(language);
   const work = usePrepareWork(language, store, first);
   const bench = useBenchWork(language, store, work);
-  const { history, whole, setup, rest, undo, redo } = work;
+  const { history, whole, place, rest, undo, redo } = work;
   const [beside, setBeside] = useState<Beside | null>(null);
   const newKit = useNewKit(language, say, store, work);
   useEffect(() => {
@@ -46,15 +47,11 @@ export function PrepareScreen({ language, store, first }: PrepareScreenProps) {
     addEventListener('keydown', onKey);
     return () => removeEventListener('keydown', onKey);
   });
-  const state = work.isStopped
-    ? say('prepare.stopped')
-    : say(work.isSettled ? 'prepare.settled' : 'prepare.working');
   const findings = whole?.findings ?? NOTHING_FOUND;
   const files = useMemo(
     () => <FileTexts {...{ say, sayBench, findings, bench }} texts={history.now} write={work.write} />,
     [history.now, findings, bench.doubtful],
   );
-  const place = setup?.setup ?? '';
   const fields = useMemo(
     () => <FieldList say={say} setup={rest.setup} groups={rest.groups} turn={work.turn} edit={work.edit} />,
     [rest.setup, rest.groups, work.turn],
@@ -62,12 +59,12 @@ export function PrepareScreen({ language, store, first }: PrepareScreenProps) {
   const list = useMemo(
     () =>
       whole === null || whole.tables.length === 0 ? null : (
-        <SetupList say={say} whole={whole} chosen={setup} choose={work.choose} />
+        <SetupList say={say} whole={whole} chosen={place} choose={work.choose} />
       ),
-    [whole, setup?.table, place],
+    [whole, place],
   );
   const onBench = useMemo(
-    () => <BenchPart say={sayBench} setup={place} work={bench} />,
+    () => <BenchPart say={sayBench} setup={place?.setup ?? ''} work={bench} />,
     [place, bench.at, bench.answer, bench.by],
   );
   const onArrival = useMemo(
@@ -81,12 +78,12 @@ export function PrepareScreen({ language, store, first }: PrepareScreenProps) {
         language={language}
         texts={history.now}
         tables={whole?.tables ?? NO_TABLES}
-        table={setup?.table ?? ''}
+        table={place?.table ?? ''}
         isSettled={work.isSettled}
         put={work.put}
       />
     ),
-    [history.now, whole, setup?.table, work.isSettled],
+    [history.now, whole, place],
   );
   return (
     <>
@@ -105,9 +102,7 @@ export function PrepareScreen({ language, store, first }: PrepareScreenProps) {
           </button>
           <a href="discuss.html">{say('prepare.to-talk')}</a>
           {newKit.ways}
-          <span class="hint" data-state={work.isSettled ? 'settled' : 'working'}>
-            {state}.
-          </span>
+          <StateWord say={say} isSettled={work.isSettled} isStopped={work.isStopped} />
           <span class={work.isKept ? 'hint' : 'not-kept'}>
             {work.isKept ? `✓ ${say('prepare.kept')}` : `! ${say('prepare.not-kept')}`}
           </span>
@@ -122,22 +117,28 @@ export function PrepareScreen({ language, store, first }: PrepareScreenProps) {
         <main class="prepare-place">
           <div class="at-hand">
             {list}
-            {setup === null ? (
+            {work.setup === null ? (
               <section class="figures">
                 <h2>{say('prepare.none')}</h2>
-                <p>{say(work.isSettled ? 'prepare.none.say' : 'prepare.working')}</p>
+                <p>
+                  <OnceSettled
+                    isSettled={work.isSettled}
+                    then={say('prepare.none.say')}
+                    until={say('prepare.working')}
+                  />
+                </p>
               </section>
             ) : (
               <>
                 <div class={beside === null ? 'in-hand' : 'in-hand compared'}>
                   <SetupFigures
                     say={say}
-                    view={setup}
+                    setup={work.setup}
                     rest={rest}
                     isBuilt={work.isBuilt}
                     findings={findings}
-                    keepBeside={() =>
-                      setBeside({ view: setup, drawings: rest.drawings, kit: history.now.kit.name })
+                    keepBeside={(view) =>
+                      setBeside({ view, drawings: rest.drawings, kit: history.now.kit.name })
                     }
                   />
                   {beside !== null && (

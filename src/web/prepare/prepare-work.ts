@@ -11,6 +11,7 @@ import type {
   Texts,
   Whole,
 } from '../engine/prepare-wire.ts';
+import { type Followed, followed } from './followed.ts';
 import { type PrepareEngine, startEngine } from './prepare-engine.ts';
 import { historyFrom, redone, type TextHistory, undone, withTexts } from './text-history.ts';
 
@@ -18,12 +19,15 @@ import { historyFrom, redone, type TextHistory, undone, withTexts } from './text
 export interface PrepareWork {
   readonly history: TextHistory;
   readonly whole: Whole | null;
-  /** The last that could be reckoned; `isBuilt` falls where the files give none just now. */
-  readonly setup: SetupView | null;
+  /** Table and setup in hand; `null` until there is one. */
+  readonly place: Chosen | null;
+  /** The last that could be reckoned there; `isBuilt` falls where the files give none just now. */
+  readonly setup: Followed<SetupView> | null;
   /** Its drawings and fields, which come a moment after it. */
   readonly rest: SetupRest;
   readonly isBuilt: boolean;
-  readonly isSettled: boolean;
+  /** Whether all tables are reckoned as the texts now are. */
+  readonly isSettled: Followed<boolean>;
   readonly isRefused: boolean;
   readonly isStopped: boolean;
   readonly isKept: boolean;
@@ -56,16 +60,18 @@ export interface FirstTexts {
 export function usePrepareWork(language: 'en' | 'es', store: DeviceStore, first: FirstTexts): PrepareWork {
   const [history, setHistory] = useState(() => historyFrom(first.texts));
   const [whole, setWhole] = useState<Whole | null>(null);
-  const [setup, setSetup] = useState<SetupView | null>(null);
+  const [setup, setSetup] = useState<Followed<SetupView> | null>(null);
+  const [place, setPlace] = useState<Chosen | null>(null);
   const [rest, setRest] = useState<SetupRest>({ setup: '', drawings: [], groups: [] });
-  const [flags, setFlags] = useState({ isBuilt: true, isSettled: false, isRefused: false, isStopped: false });
+  const [flags, setFlags] = useState({ isBuilt: true, isRefused: false, isStopped: false });
+  const [isSettled] = useState(() => followed(false));
   const [isKept, setKept] = useState(store.isKept());
   const [turn, setTurn] = useState(0);
   const now = useRef(history);
   const shown = useRef(history);
   shown.current = history;
-  const inHand = useRef('');
   const chosen = useRef<Chosen | null>(null);
+  const inHand = useRef<Followed<SetupView> | null>(null);
   const stroke = useRef({ place: '', at: 0 });
   const engine = useRef<PrepareEngine | null>(null);
 
@@ -89,19 +95,22 @@ export function usePrepareWork(language: 'en' | 'es', store: DeviceStore, first:
     stroke.current = { place, at };
     return withTexts(now.current, texts, isSame);
   };
+  /** Nothing is drawn anew where nothing has changed. */
+  const mark = (next: Partial<typeof flags>): void =>
+    setFlags((before) => {
+      const after = { ...before, ...next };
+      return Object.entries(after).every(([name, is]) => before[name as keyof typeof before] === is)
+        ? before
+        : after;
+    });
   const ask = (edit: Edit | null = null): void => {
-    if (edit === null) setFlags((before) => ({ ...before, isSettled: false }));
+    isSettled.put(false);
     engine.current?.ask({ edit, chosen: chosen.current, language });
   };
   const hearNow = (answer: AnsweredNow, edit: Edit | null): void => {
     const found = answer.now?.setup ?? null;
     const written = edit === null ? null : answer.texts;
-    setFlags((before) => ({
-      ...before,
-      isSettled: false,
-      isBuilt: found !== null,
-      isRefused: edit !== null && written === null,
-    }));
+    mark({ isBuilt: found !== null, isRefused: edit !== null && written === null });
     heard.current = answer.now;
     if (edit !== null && written !== null) {
       const { file, path, and = [] } = edit;
@@ -112,25 +121,31 @@ export function usePrepareWork(language: 'en' | 'es', store: DeviceStore, first:
       const texts = { ...before, kit: after('kit'), activity: after('activity'), visit: after('visit') };
       now.current = stepped(texts, JSON.stringify([file, path]));
     }
-    if (found === null || placeOf(found) !== inHand.current) showBehind();
+    const isHere = isSamePlace(found, inHand.current?.now() ?? null);
+    if (!isHere) showBehind();
     else {
       clearTimeout(later.current);
       later.current = setTimeout(showBehind, SOON);
     }
     if (found === null) return;
     chosen.current ??= { table: found.table, setup: found.setup };
-    if (placeOf(found) !== inHand.current) setRest((before) => ({ ...before, drawings: [] }));
-    inHand.current = placeOf(found);
-    setSetup(found);
+    if (!isHere) {
+      setRest((before) => ({ ...before, drawings: [] }));
+      setPlace({ table: found.table, setup: found.setup });
+    }
+    if (inHand.current === null) {
+      inHand.current = followed(found);
+      setSetup(inHand.current);
+    } else inHand.current.put(found);
   };
-  const stop = (): void => setFlags((before) => ({ ...before, isStopped: true }));
+  const stop = (): void => mark({ isStopped: true });
   useEffect(() => {
     engine.current = startEngine(() => now.current.now, {
       now: hearNow,
       rest: (answer) => afterFrame(() => setRest(answer.rest)),
       whole: (answer) => {
         setWhole(answer.whole);
-        setFlags((before) => ({ ...before, isSettled: true }));
+        isSettled.put(true);
       },
       fail: stop,
     });
@@ -155,8 +170,10 @@ export function usePrepareWork(language: 'en' | 'es', store: DeviceStore, first:
   return {
     history,
     whole,
+    place,
     setup,
     rest,
+    isSettled,
     ...flags,
     isKept,
     turn,
@@ -184,7 +201,8 @@ const afterFrame = (act: () => void): void => {
   else requestAnimationFrame(() => setTimeout(act));
 };
 
-const placeOf = ({ table, setup }: Chosen): string => JSON.stringify([table, setup]);
+const isSamePlace = (one: Chosen | null, other: Chosen | null): boolean =>
+  one !== null && other !== null && one.table === other.table && one.setup === other.setup;
 
 const withRows = (whole: Whole | null, rows: Whole['tables'][number] | undefined): Whole | null =>
   whole === null || rows === undefined

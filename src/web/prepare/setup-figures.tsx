@@ -1,18 +1,20 @@
 import type { FindingView, SetupRest, SetupView } from '../engine/prepare-wire.ts';
 import type { PrepareSay } from '../words/prepare-words.ts';
+import { type Followed, useFollowed } from './followed.ts';
 import { Picture } from './picture.tsx';
 
 export interface SetupFiguresProps {
   readonly say: PrepareSay;
-  readonly view: SetupView;
+  readonly setup: Followed<SetupView>;
   readonly rest: SetupRest;
   readonly isBuilt: boolean;
   readonly findings: readonly FindingView[];
-  readonly keepBeside: () => void;
+  readonly keepBeside: (view: SetupView) => void;
 }
 
 /** One setup: how it stands, what it will read, what the schoolbook says and why the two differ. */
-export function SetupFigures({ say, view, rest, isBuilt, findings, keepBeside }: SetupFiguresProps) {
+export function SetupFigures({ say, setup, rest, isBuilt, findings, keepBeside }: SetupFiguresProps) {
+  const view = useFollowed(setup);
   const here = findings.filter((each) => isAt(each, rest));
   return (
     <section class={isBuilt ? 'figures' : 'figures before'} aria-labelledby="setup-in-hand">
@@ -61,7 +63,7 @@ export function SetupFigures({ say, view, rest, isBuilt, findings, keepBeside }:
         )}
       </dl>
       <div class="acts">
-        <button type="button" data-act="keep-beside" onClick={keepBeside}>
+        <button type="button" data-act="keep-beside" onClick={() => keepBeside(view)}>
           {say('prepare.beside')}
         </button>
       </div>

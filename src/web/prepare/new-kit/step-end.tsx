@@ -1,6 +1,7 @@
 import { saveFile } from '../../device/save-file.ts';
 import { FILE_KINDS, type FindingView, type TableRows, type Texts } from '../../engine/prepare-wire.ts';
 import type { NewKitSay } from '../../words/new-kit-words.ts';
+import { type Followed, useFollowed } from '../followed.ts';
 import { Found } from './question-list.tsx';
 import { STEPS, type Step, stepOf } from './steps.ts';
 
@@ -9,12 +10,13 @@ export interface StepEndProps {
   readonly findings: readonly FindingView[];
   readonly texts: Texts;
   readonly tables: readonly Pick<TableRows, 'mark' | 'machine'>[];
-  readonly isSettled: boolean;
+  readonly isSettled: Followed<boolean>;
   readonly go: (step: Step) => void;
 }
 
 /** What is still open, and the three files to take along. */
 export function StepEnd({ say, findings, texts, tables, isSettled, go }: StepEndProps) {
+  const is = useFollowed(isSettled);
   // What stands at a table is told table by table.
   const placeOf = ({ file, path: [first, n] }: FindingView): string => {
     const table = file === 'activity' && first === 'tables' && typeof n === 'number' ? tables[n] : undefined;
@@ -30,7 +32,7 @@ export function StepEnd({ say, findings, texts, tables, isSettled, go }: StepEnd
   const others = findings.filter(({ severity }) => severity !== 'error');
   return (
     <>
-      <p role="status" data-end={!isSettled ? 'working' : wrong.length === 0 ? 'fine' : 'wrong'}>
+      <p role="status" data-end={!is ? 'working' : wrong.length === 0 ? 'fine' : 'wrong'}>
         <b>
           {wrong.length === 0
             ? `✓ ${say('newkit.end.fine')}`
